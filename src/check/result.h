@@ -1,0 +1,222 @@
+/* SPDX-License-Identifier: MIT */
+/* What a check finds. Plain data in SI, filled by check_run (check.h), read by every report. */
+#ifndef RP_RESULT_H
+#define RP_RESULT_H
+
+#include <stdbool.h>
+
+#include "check/remark.h"
+#include "job/job.h"
+#include "roof/zone.h"
+#include "step/step.h"
+
+enum verdict { HOLDS, DOES_NOT_HOLD, NEEDS_ENGINEER };
+
+/* The chain from the sun to the wall; the weakest link is named. */
+enum link { LINK_COLLECTOR, LINK_RAIL, LINK_FOOT, LINK_FASTENER, LINK_RAFTER, LINK_COUNT };
+
+/* id, link, words, unit of demand and capacity */
+#define CHECKS(C)                                                                         \
+	C(COLLECTOR_UPLIFT, COLLECTOR, "uplift pressure on the collector", PSF)           \
+	C(COLLECTOR_DOWN, COLLECTOR, "down pressure on the collector", PSF)               \
+	C(RAIL_MOMENT, RAIL, "bending of the rail", LB_IN_M)                              \
+	C(RAIL_DEFLECTION, RAIL, "deflection of the rail", IN)                            \
+	C(RAIL_CANTILEVER, RAIL, "cantilever of the rail", IN)                            \
+	C(FOOT_UPLIFT, FOOT, "uplift on the foot", LB)                                    \
+	C(FOOT_DOWN, FOOT, "down force on the foot", LB)                                  \
+	C(FOOT_SLOPE, FOOT, "down-slope force on the foot", LB)                           \
+	C(WITHDRAWAL, FASTENER, "withdrawal of the lag screw", LB)                        \
+	C(LATERAL, FASTENER, "side load on the lag screw", LB)                            \
+	C(COMBINED, FASTENER, "withdrawal and side load together on the lag screw", LB)   \
+	C(TENSION, FASTENER, "tension in the lag screw itself", LB)                       \
+	C(RAFTER_BENDING, RAFTER, "bending of the rafter, load down", PSI)                \
+	C(RAFTER_UPLIFT, RAFTER, "bending of the rafter, net uplift", PSI)                \
+	C(RAFTER_SHEAR, RAFTER, "shear of the rafter", PSI)                               \
+	C(RAFTER_DEFLECTION, RAFTER, "deflection of the rafter", IN)
+
+enum check_id {
+#define C(id, link, words, unit) CHECK_##id,
+	CHECKS(C)
+#undef C
+	CHECK_COUNT
+};
+enum link check_link(enum check_id id);
+const char *check_words(enum check_id id);
+enum unit check_unit(enum check_id id);
+const char *link_words(enum link link);
+
+/* One demand held against one capacity. rated is false where a fact is missing: then nothing else counts. */
+struct check_value {
+	bool rated;
+	double demand, capacity, ratio; /* SI; ratio = demand / capacity */
+	const char *combination;        /* "0.6D + 0.6W" */
+	double CD;                      /* load duration factor that belongs to it; 1 where none */
+};
+
+/* ASD force on one attachment in one combination: normal to the roof (up is positive in `uplift`, down in `down`) and
+   down the slope, acting together. */
+struct force {
+	double normal, slope;    /* N */
+	const char *combination;
+	double CD;
+};
+
+#define ATTACHMENT_MAX 256
+#define LINE_MAX 16
+#define COLLECTOR_MAX 64
+#define REMARK_MAX 96
+#define TRACE_MAX 96
+
+struct rectangle {
+	double x0, y0, x1, y1; /* on the roof plane, m: x along the eave from the left rake edge, y up the slope from the eave edge */
+};
+
+struct attachment {
+	int number;              /* from 1: lowest line first, left to right */
+	int line;                /* rail line, from 0, lowest first */
+	int rafter;              /* index into result.rafter_x */
+	double x, y;             /* m on the plane */
+	struct rectangle tributary;
+	double tributary_width;  /* along the eave, m */
+	double tributary_depth;  /* up the slope, m */
+	double reaction_width;   /* continuous-beam reaction per unit line load, m */
+	double area;             /* effective wind area = tributary area, m2 */
+	enum zone zone;          /* worst touched */
+	bool exposed;            /* gammaE = 1.5 for uplift */
+	double GCp_up, GCp_down;
+	enum confidence confidence;
+	double p_up, p_down;     /* strength-level wind pressure, Pa, both positive */
+	struct force uplift, down, slope; /* the governing ones for uplift, down force and down-slope force */
+	struct check_value check[CHECK_COUNT]; /* only those of foot and fastener are filled */
+	double ratio;            /* worst of them */
+	enum check_id governs;
+};
+
+struct rail_line {
+	int line;
+	double y;                /* m up the slope */
+	double x0, x1;           /* ends of the rail */
+	int first, count;        /* its attachments */
+	double longest_span, longest_cantilever;
+	struct check_value check[CHECK_COUNT];
+	double ratio;
+	enum check_id governs;
+};
+
+struct rafter_result {
+	int rafter;              /* index into result.rafter_x */
+	int feet;                /* attachments on it */
+	struct check_value before[CHECK_COUNT], after[CHECK_COUNT];
+	double ratio_before, ratio_after;
+	enum check_id governs;   /* of after */
+	double moment_before, moment_after; /* largest under D + S or D + Lr, N m, for the 5 % rule */
+	double rise_total;       /* (after - before) / before of the design moment */
+	double rise_dead;        /* of dead load alone */
+};
+
+/* Largest spacing along the eave that holds in a zone, by whole rafter bays. */
+struct zone_spacing {
+	bool present;            /* the array touches this zone */
+	double p_up, p_down;     /* at that spacing, strength level, Pa */
+	double GCp_up, GCp_down;
+	enum confidence confidence;
+	const char *figure;
+	double area;             /* at that spacing, m2 */
+	double spacing;          /* m; 0: not even every rafter holds */
+	double exact;            /* without regard to where rafters are, m */
+	enum check_id governs;
+};
+
+enum section { SECTION_WIND, SECTION_SNOW, SECTION_DEAD, SECTION_ATTACHMENT, SECTION_FASTENER, SECTION_RAIL, SECTION_RAFTER, SECTION_COUNT };
+const char *section_words(enum section s);
+
+/* The whole chain under one set of wind coefficients. */
+struct pass {
+	const char *name;        /* "remembered curve", "safe side", "as entered", "confirmed" */
+	bool holds;
+	double ratio;            /* worst of all links */
+	enum check_id governs;
+	int attachments;
+	struct attachment attachment[ATTACHMENT_MAX];
+	int lines;
+	struct rail_line line[LINE_MAX];
+	int rafters;
+	struct rafter_result rafter[RAFTER_MAX]; /* those with feet */
+	struct check_value collector[CHECK_COUNT];
+	double link_ratio[LINK_COUNT]; /* NAN: not rated */
+	int link_at[LINK_COUNT];       /* attachment number, line number (from 1) or rafter number (from 1); 0 none */
+	enum check_id link_governs[LINK_COUNT];
+	struct zone_spacing zone[ZONE_COUNT];
+	int governing_attachment; /* index of the worst attachment */
+	int governing_rafter;     /* index into rafter[] */
+	int governing_line;
+};
+
+struct wind_result {
+	double Kz, Kd, Ke, Kzt, qh, a;
+	double h2, Lp;           /* top of the array above the roof, chord, m */
+	unsigned flush_failed;   /* bit set of failed conditions of 29.4.4 */
+	bool gammaa_allowed;
+};
+
+#define SNOW_CASE_MAX 6
+struct snow_case {
+	const char *name;        /* "balanced", "unbalanced, leeward", "minimum" ... */
+	double roof, array;      /* Pa on plan: bare roof, collectors */
+	const char *clause;
+};
+
+struct snow_result {
+	double Ce, Ct, Is, pf, pm, Cs_roof, Cs_array;
+	int cases;
+	struct snow_case snow[SNOW_CASE_MAX];
+};
+
+struct dead_result {
+	double array_dry, array_filled; /* Pa of collector area, hardware included */
+	double collector_dry, collector_filled; /* N each */
+};
+
+struct fastener_result {
+	double t_up;             /* everything between the head and the rafter face, m */
+	double p_tot, p, p_t, l_m; /* NDS lengths, m */
+	double gap;              /* of the yield equations, m */
+	double W, Z;             /* reference withdrawal N/m, lateral N */
+	double lead_hole_low, lead_hole_high; /* m; NAN none listed */
+	double edge_room;        /* allowed miss from the centre, m */
+	const char *mode;        /* governing yield mode */
+};
+
+struct lumber_result {
+	const char *species, *grade; /* as used */
+	double G, Fb, Fv, E, Emin;   /* reference, Pa */
+	double CF, Cr;
+};
+
+struct result {
+	enum verdict verdict;
+	int remarks, remarks_dropped;
+	struct remark remark[REMARK_MAX];
+	double plane_length, plane_slope; /* of the roof plane along the eave and up the slope, m */
+	int shapes;
+	struct zone_shape shape[ZONE_SHAPE_MAX];
+	int rafters;
+	double rafter_x[RAFTER_MAX];
+	int collectors;
+	struct rectangle collector[COLLECTOR_MAX];
+	struct rectangle array;
+	double array_to_eave, array_to_ridge, array_to_left, array_to_right; /* clear, m on the plane */
+	struct wind_result wind;
+	struct snow_result snow;
+	struct dead_result dead;
+	struct fastener_result fastener;
+	struct lumber_result lumber;
+	double Lr;               /* roof live load, Pa on plan */
+	int passes;              /* 1, or 2 where coefficients are not confirmed */
+	struct pass pass[2];     /* 0: remembered, confirmed or entered; 1: safe side */
+	int judged;              /* which pass the printed tables show: the one that decides */
+	struct step_record record[SECTION_COUNT][TRACE_MAX];
+	struct trace trace[SECTION_COUNT]; /* of the judged pass; attachment and rafter are the governing ones */
+};
+
+#endif
