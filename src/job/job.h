@@ -135,9 +135,11 @@ struct job_rail {
 	double deflection_limit; /* span / this; NAN: not limited */
 };
 
-enum seat { SEAT_UNKNOWN, SEAT_ON_WOOD, SEAT_OVER_LAYERS, SEAT_RIGID_POST };
-/* on wood: bracket or block bears on the rafter or on a block fixed to it; over layers: sheathing and covering lie between
-   (a gap for the yield equations); rigid post: a post with its own base plate on the deck */
+/* What lies between the foot's base plate and the rafter.
+   on wood: nothing, the plate bears on the rafter or on a block fixed to it; on deck: the covering is cut out and the plate
+   bears on the deck; over layers: deck and covering both lie between; rigid post: a post or block fills the space and is
+   itself fixed to the rafter. Deck and layers count as a gap in the yield equations; a rigid post does not. */
+enum seat { SEAT_UNKNOWN, SEAT_ON_WOOD, SEAT_ON_DECK, SEAT_OVER_LAYERS, SEAT_RIGID_POST };
 
 struct job_mount {
 	enum seat seat;
