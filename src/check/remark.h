@@ -80,7 +80,8 @@ enum remark_kind {
 	R(NO_RAFTER, FAILS, "A rail line has {0 n} rafters to stand on; at least two are needed.")                \
 	R(FIXED_SPACING, FAILS, "The wanted spacing {0 tape} is more than the largest that holds, {1 tape}.")     \
 	R(REMEDY_SPACING, REMEDY, "Feet no more than {0 tape} apart: the worst ratio falls to {1 - 2}.")          \
-	R(REMEDY_LONGER, REMEDY, "A {t0} in place of the present screw: the worst ratio falls to {1 - 2}.")       \
+	R(REMEDY_LONGER, REMEDY, "A lag screw {2 tape} by {0 tape} in place of the present one: the worst ratio falls to {1 - 2}.") \
+	R(REMEDY_BOTH, REMEDY, "No single change is enough; these two together are:")                             \
 	R(REMEDY_TWO, REMEDY, "Two screws per foot, {0 in 2} apart along the rafter: the worst ratio falls to {1 - 2}.")  \
 	R(REMEDY_FEWER, REMEDY, "{0 n} columns of collectors in place of {2 n}: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_SEAT, REMEDY, "A rigid post or block fixed to the rafter under each foot, so that no gap is left "  \

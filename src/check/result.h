@@ -7,6 +7,7 @@
 
 #include "check/remark.h"
 #include "job/job.h"
+#include "load/asce7_snow.h"
 #include "roof/zone.h"
 #include "step/step.h"
 
@@ -62,7 +63,7 @@ struct force {
 };
 
 #define ATTACHMENT_MAX 256
-#define LINE_MAX 16
+#define LINE_MAX 128 /* direct feet: two lines per collector, COLLECTOR_MAX collectors */
 #define COLLECTOR_MAX 64
 #define REMARK_MAX 96
 #define TRACE_MAX 96
@@ -97,7 +98,7 @@ struct rail_line {
 	double y;                /* m up the slope */
 	double x0, x1;           /* ends of the rail */
 	int first, count;        /* its attachments */
-	double longest_span, longest_cantilever;
+	double longest_span, longest_cantilever, cantilever_limit;
 	struct check_value check[CHECK_COUNT];
 	double ratio;
 	enum check_id governs;
@@ -112,6 +113,7 @@ struct rafter_result {
 	double moment_before, moment_after; /* largest under D + S or D + Lr, N m, for the 5 % rule */
 	double rise_total;       /* (after - before) / before of the design moment */
 	double rise_dead;        /* of dead load alone */
+	bool triggered;          /* one of them is more than 5 % (IEBC 503.3, either reading) */
 };
 
 /* Largest spacing along the eave that holds in a zone, by whole rafter bays. */
@@ -127,12 +129,13 @@ struct zone_spacing {
 	enum check_id governs;
 };
 
-enum section { SECTION_WIND, SECTION_SNOW, SECTION_DEAD, SECTION_ATTACHMENT, SECTION_FASTENER, SECTION_RAIL, SECTION_RAFTER, SECTION_COUNT };
-const char *section_words(enum section s);
+enum trace_section { SECTION_WIND, SECTION_SNOW, SECTION_DEAD, SECTION_ATTACHMENT, SECTION_FASTENER, SECTION_RAIL, SECTION_RAFTER, SECTION_COUNT };
+const char *section_words(enum trace_section s);
 
 /* The whole chain under one set of wind coefficients. */
 struct pass {
 	const char *name;        /* "remembered curve", "safe side", "as entered", "confirmed" */
+	bool complete;           /* every line has the two feet it needs */
 	bool holds;
 	double ratio;            /* worst of all links */
 	enum check_id governs;
@@ -159,17 +162,13 @@ struct wind_result {
 	bool gammaa_allowed;
 };
 
-#define SNOW_CASE_MAX 6
-struct snow_case {
-	const char *name;        /* "balanced", "unbalanced, leeward", "minimum" ... */
-	double roof, array;      /* Pa on plan: bare roof, collectors */
-	const char *clause;
-};
+#define SNOW_CASE_MAX SNOW_LOAD_MAX
 
 struct snow_result {
-	double Ce, Ct, Is, pf, pm, Cs_roof, Cs_array;
+	double Ce, Ct, Is, pf, pm;
+	double Cs_before, Cs_roof, Cs_array; /* bare roof without the array, with it, collectors */
 	int cases;
-	struct snow_case snow[SNOW_CASE_MAX];
+	struct snow_load_case snow[SNOW_CASE_MAX]; /* balanced first; loads in Pa on plan */
 };
 
 struct dead_result {

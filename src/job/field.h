@@ -39,7 +39,8 @@ struct field_choice {
 
 struct field {
 	enum field_id id;
-	const char *element;    /* site, building, roof, framing, collector, rail, mount, fastener, pipe, coefficient, rafter */
+	const char *element;    /* job, site, building, roof, framing, rafter, collector, rail, mount, fastener, pipe,
+	                            coefficient */
 	const char *attribute;  /* wind-speed */
 	enum field_type type;
 	enum dimension dimension;  /* of a quantity */
@@ -49,8 +50,9 @@ struct field {
 	const char *fallback;      /* default or conservative assumption as it would be written; NULL */
 	const struct field_choice *choice; /* ends with NULL word; NULL if none */
 	size_t offset, size;       /* of the member in struct job, or in the repeated element's struct */
-	const char *meaning;       /* one sentence */
-	const char *measured;      /* how it is found on site, one sentence */
+	const char *example;       /* a value as it would be written */
+	const char *meaning;       /* one or two sentences, plain trade words */
+	const char *measured;      /* how it is found on site, an instruction */
 };
 
 extern const struct field field_table[FIELD_COUNT];

@@ -101,6 +101,9 @@ struct job_framing {
 	double at[RAFTER_MAX];   /* measured centre lines from the left rake edge, rising, m */
 };
 
+/* Collectors of one job: columns times rows. */
+#define COLLECTOR_MAX 64
+
 enum collector_kind { COLLECTOR_FLAT_PLATE, COLLECTOR_EVACUATED_TUBE, COLLECTOR_PV };
 enum orientation { PORTRAIT, LANDSCAPE }; /* portrait: long side up the slope */
 enum collector_fluid { FLUID_NONE, FLUID_WATER, FLUID_GLYCOL };

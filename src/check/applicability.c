@@ -1,0 +1,111 @@
+/* SPDX-License-Identifier: MIT */
+/* Where a general check ends. A stop ends the calculation; other reasons let it go on as a bound, and still make the
+   verdict `needs an engineer`. */
+#include "check/context.h"
+
+#include <math.h>
+
+#define PITCH_RIDGE_BOARD atan(3.0 / 12.0) /* IRC R802.4: below 3:12 the ridge is designed as a beam (from memory) */
+
+static bool stop_form(struct context *c)
+{
+	static const char *const form[] = { "flat", "gable", "hip", "monoslope", "other" };
+	const enum roof_form f = c->job->building.form;
+
+	if (f == FORM_GABLE || f == FORM_FLAT)
+		return false;
+	REMARK_T(c->r, FORM, (0), form[f]);
+	return true;
+}
+
+bool check_stops(struct context *c)
+{
+	const struct job *job = c->job;
+	bool stop = stop_form(c);
+
+	if (job->site.method == METHOD_LRFD) {
+		REMARK(c->r, LRFD, 0);
+		stop = true;
+	}
+	if (!at_most(job->building.mean_roof_height, 60 * M_PER_FT)) {
+		REMARK(c->r, HEIGHT, job->building.mean_roof_height);
+		stop = true;
+	}
+	if (!at_most(c->theta, 45 * RAD_PER_DEG)) {
+		REMARK(c->r, STEEP, c->theta);
+		stop = true;
+	}
+	if (job->building.enclosure == OPEN_BUILDING) {
+		REMARK(c->r, OPEN_BUILDING, 0);
+		stop = true;
+	}
+	if (!at_most(job->collector.tilt, 2 * RAD_PER_DEG)) {
+		REMARK(c->r, TILTED, job->collector.tilt);
+		stop = true;
+	}
+	return stop;
+}
+
+static void framing(struct context *c)
+{
+	static const struct {
+		const char *kind, *why;
+	} words[] = {
+		[FRAMING_UNKNOWN] = { "unknown", "Look at the eave: metal plates at the joints mean a truss." },
+		[FRAMING_RAFTER] = { "rafter", "" },
+		[FRAMING_TRUSS] = { "truss", "A chord carries compression and bending at once and its spare capacity "
+		                             "stands only on the truss maker's drawing." },
+		[FRAMING_I_JOIST] = { "i-joist", "A flange is thin and its maker rates every hole in it." },
+		[FRAMING_PANEL] = { "structural panel", "Screws into a panel's skin need the panel maker." },
+		[FRAMING_STEEL] = { "steel", "Purlins lose strength under uplift; ask for the engineer's value." },
+	};
+	static const char *const ridge[] = { "unknown", "board", "beam", "wall" };
+	static const char *const ties[] = { "unknown", "no", "yes" };
+	const struct job_framing *f = &c->job->framing;
+
+	if (f->kind != FRAMING_RAFTER) {
+		REMARK_T(c->r, NOT_RAFTER, (0), words[f->kind].kind, words[f->kind].why);
+		return;
+	}
+	if (c->job->building.form != FORM_GABLE || f->ridge == RIDGE_BEAM || f->ridge == RIDGE_WALL)
+		return;
+	if (!at_least(c->theta, PITCH_RIDGE_BOARD) || f->ties != ANSWER_YES)
+		REMARK_T(c->r, RIDGE, (c->theta), ridge[f->ridge], ties[f->ties]);
+}
+
+static void covering(struct context *c)
+{
+	const struct covering_row *k = c->covering;
+
+	if (!k || k->guide != COVERING_GUIDE_YES) {
+		REMARK_T(c->r, COVERING_STOP, (0), k ? k->name : c->job->roof.covering,
+		         "it is not to be opened by this guide; ask a roofer of that trade.");
+		return;
+	}
+	const double least = atan(k->min_rise_in / 12.0);
+
+	if (!at_least(c->theta, least))
+		REMARK_T(c->r, COVERING_PITCH, (least, c->theta), k->name);
+}
+
+void check_doubts(struct context *c)
+{
+	const struct job *job = c->job;
+
+	if (job->site.topography == TOPOGRAPHY_UNSURE)
+		REMARK(c->r, TOPOGRAPHY, 0);
+	framing(c);
+	covering(c);
+	if (job->roof.condition == CONDITION_DAMAGED)
+		REMARK(c->r, DAMAGED, 0);
+	if (job->roof.layers > 1)
+		REMARK(c->r, LAYERS, job->roof.layers);
+}
+
+void check_assumptions(struct context *c)
+{
+	for (int i = 0; i < FIELD_COUNT; i++)
+		if (c->job->origin[i] == ORIGIN_ASSUMED)
+			REMARK_T(c->r, ASSUMED_FIELD, (0), field_table[i].attribute, field_table[i].fallback,
+			         field_table[i].measured);
+}

@@ -1,0 +1,164 @@
+/* SPDX-License-Identifier: MIT */
+/* Runs a job through the rooms: does the general check apply, what loads it, where do the feet go, what holds.
+
+   Where wind coefficients are not confirmed, two passes are made: with the remembered curve and with the safe side. The
+   layout is the one that holds with both if there is one. If only the remembered curve holds, nothing is said to hold: the
+   coefficient is to be looked up. */
+#include "check/check.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "check/fastener.h"
+#include "check/pass.h"
+#include "check/rafter_check.h"
+#include "check/remedy.h"
+#include "check/verdict.h"
+
+/* Covering and underlayment under the foot: measured, else the thick end of the published range (a longer way for the screw,
+   a wider gap) and one felt of 1/16 in. */
+static double built_up(const struct context *c)
+{
+	if (isfinite(c->job->roof.built_up))
+		return c->job->roof.built_up;
+	if (c->covering && isfinite(c->covering->thickness_high_in))
+		return (c->covering->thickness_high_in + 1.0 / 16) * M_PER_IN;
+	return NAN;
+}
+
+static void prepare(struct context *c, const struct job *job, struct result *r)
+{
+	memset(c, 0, sizeof *c);
+	c->job = job;
+	c->r = r;
+	c->theta = job->roof.pitch;
+	c->sin_theta = sin(c->theta);
+	c->cos_theta = cos(c->theta);
+	c->code = loading_code_of(job->site.code);
+	c->covering = covering_row(job->roof.covering);
+	c->built_up = built_up(c);
+	c->Cg = 1;
+	r->remarks = r->remarks_dropped = r->passes = r->judged = 0;
+	r->shapes = r->rafters = r->collectors = 0;
+	r->wind = (struct wind_result){ 0 };
+	r->snow = (struct snow_result){ 0 };
+	r->dead = (struct dead_result){ 0 };
+	r->fastener = (struct fastener_result){ 0 };
+	r->lumber = (struct lumber_result){ 0 };
+	for (int s = 0; s < (int)SECTION_COUNT; s++)
+		r->trace[s] = (struct trace){ r->record[s], 0, TRACE_MAX, 0 };
+}
+
+/* Rafter spacings in the widest bay worth trying: all, or what the user's own spacing takes in. */
+static int widest_bay(const struct context *c)
+{
+	const double wanted = c->job->mount.spacing, bay = mean_bay(c->r);
+
+	if (!isfinite(wanted) || bay <= 0)
+		return c->r->rafters;
+	return (int)fmax(1, floor(wanted / bay + 1e-9)); /* 1e-9: whole bays must not lose one to the last bit */
+}
+
+/* The widest layout that holds under the context's curve; else the one with the lowest ratio. */
+static bool search(struct context *c, struct layout *layout, struct pass *pass)
+{
+	struct zone_spacing zone[ZONE_COUNT];
+	struct layout trial;
+	double best = HUGE_VAL;
+	int bays = widest_bay(c);
+
+	spacing_run(c, zone);
+	while (bays > 0) {
+		layout_plan(c, zone, bays, &trial);
+		pass_run(c, &trial, pass);
+		if (pass->holds || pass->ratio < best) {
+			best = pass->ratio;
+			*layout = trial;
+		}
+		if (pass->holds || isfinite(c->job->mount.spacing))
+			break;
+		bays = trial.widest - 1;
+	}
+	if (!pass->holds) {
+		const bool matters = c->curve_matters;
+
+		pass_run(c, layout, pass);
+		c->curve_matters = c->curve_matters || matters;
+	}
+	memcpy(pass->zone, zone, sizeof zone);
+	return pass->holds;
+}
+
+static void rate(struct context *c, enum wind_curve curve, const struct layout *layout, struct pass *pass)
+{
+	c->curve = curve;
+	pass_run(c, layout, pass);
+	spacing_run(c, pass->zone);
+}
+
+static void passes(struct context *c)
+{
+	struct result *r = c->r;
+	struct layout layout;
+
+	c->curve = CURVE_SAFE_SIDE;
+	const bool safe = search(c, &layout, &r->pass[1]);
+
+	if (!c->curve_matters) {
+		r->pass[0] = r->pass[1];
+		r->pass[0].name = c->job->coefficients > 0 ? "coefficients as entered" : "confirmed coefficients";
+		r->passes = 1;
+		return;
+	}
+	r->passes = 2;
+	r->judged = 1;
+	r->pass[0].name = "remembered curve";
+	r->pass[1].name = "safe side";
+	if (safe) {
+		rate(c, CURVE_RECALLED, &layout, &r->pass[0]);
+		return;
+	}
+	struct layout recalled;
+
+	c->curve = CURVE_RECALLED;
+	if (search(c, &recalled, &r->pass[0]))
+		rate(c, CURVE_SAFE_SIDE, &recalled, &r->pass[1]);
+	else
+		rate(c, CURVE_RECALLED, &layout, &r->pass[0]);
+}
+
+void check_run_plain(const struct job *job, struct result *r)
+{
+	struct context c;
+
+	prepare(&c, job, r);
+	if (!c.code) {
+		REMARK_T(r, EDITION, (0), "of this job");
+		r->verdict = NEEDS_ENGINEER;
+		return;
+	}
+	check_assumptions(&c);
+	check_doubts(&c);
+	const bool stopped = check_stops(&c);
+
+	check_geometry(&c);
+	if (stopped || !check_loads(&c)) {
+		verdict_give(&c);
+		return;
+	}
+	rafter_prepare(&c);
+	if (c.G > 0)
+		fastener_prepare(&c);
+	if (c.fastener_rated) {
+		passes(&c);
+		c.curve = r->passes == 2 ? CURVE_SAFE_SIDE : CURVE_RECALLED;
+		pass_explain(&c, &r->pass[r->judged]);
+	}
+	verdict_give(&c);
+}
+
+void check_run(const struct job *job, struct result *r, struct check_workspace *w)
+{
+	check_run_plain(job, r);
+	remedies_find(job, r, w);
+}

@@ -1,0 +1,19 @@
+/* SPDX-License-Identifier: MIT */
+/* Steps of this room: what puts loads and areas together. */
+#ifndef RP_CHECK_STEPS_H
+#define RP_CHECK_STEPS_H
+
+#include "step/step.h"
+
+#define CHECK_STEPS(S)                \
+	S(step_attachment_uplift)     \
+	S(step_attachment_down)       \
+	S(step_attachment_slope)      \
+	S(step_line_share)            \
+	S(step_tributary_area)
+
+#define S(name) extern const struct step name;
+CHECK_STEPS(S)
+#undef S
+
+#endif

@@ -1,0 +1,123 @@
+/* SPDX-License-Identifier: MIT */
+/* The lag screws of one foot: what lies between head and rafter, the lengths that follow, and what they carry under the load
+   duration of each combination. */
+#include "check/fastener.h"
+
+#include <math.h>
+
+#include "resist/combined.h"
+#include "resist/standoff.h"
+
+/* Thickness between the base plate's underside and the rafter face, and the part of it that gives the screw no side
+   bearing. Solid deck counts as a gap too: NDS tabulates no three-layer joint, and a gap is the safe side. */
+static void layers(const struct context *c, double *all, double *gap)
+{
+	const double deck = c->job->roof.deck_thickness, covering = c->built_up;
+
+	*all = *gap = 0;
+	switch (c->job->mount.seat) {
+	case SEAT_ON_WOOD:
+		return;
+	case SEAT_ON_DECK:
+		*all = *gap = deck;
+		return;
+	case SEAT_UNKNOWN:
+	case SEAT_OVER_LAYERS:
+		*all = *gap = deck + covering;
+		return;
+	case SEAT_RIGID_POST:
+		*all = deck + covering;
+		return;
+	}
+}
+
+static void remarks(struct context *c, const struct lag_screw_geometry *s)
+{
+	const struct job *job = c->job;
+	const double least = lag_penetration_least(NULL, s->D);
+
+	if (job->mount.seat == SEAT_UNKNOWN)
+		REMARK(c->r, SEAT_UNKNOWN, c->r->fastener.gap);
+	if (!at_least(s->p, least))
+		REMARK(c->r, PENETRATION, s->p);
+	if (!lag_edge_fits(job->framing.breadth, s->D, job->fastener.drilling_tolerance))
+		REMARK(c->r, EDGE, job->fastener.drilling_tolerance,
+		       fmax(0, lag_edge_room(NULL, job->framing.breadth, s->D)));
+}
+
+bool fastener_prepare(struct context *c)
+{
+	const struct job *job = c->job;
+	struct fastener_result *f = &c->r->fastener;
+	struct trace *t = &c->r->trace[SECTION_FASTENER];
+	double all, gap;
+
+	layers(c, &all, &gap);
+	f->gap = gap;
+	f->t_up = job->mount.plate_thickness + all;
+	c->fastener_rated = false;
+	if (!lag_screw_geometry_find(t, job->fastener.diameter, job->fastener.length, job->fastener.thread_length,
+	                             f->t_up, job->framing.depth, &c->screw))
+		return false;
+	f->p_tot = c->screw.p_tot;
+	f->p = c->screw.p;
+	f->p_t = c->screw.p_t;
+	f->l_m = c->screw.l_m;
+	f->edge_room = lag_edge_room(t, job->framing.breadth, c->screw.D);
+	if (!lag_lead_hole(t, c->screw.D, c->G, &f->lead_hole_low, &f->lead_hole_high))
+		f->lead_hole_low = f->lead_hole_high = NAN;
+	remarks(c, &c->screw);
+	if (!lag_withdrawal_covers(c->G, c->screw.D) ||
+	    !lag_lateral_find(t, &c->screw, c->G, 0, job->mount.plate_thickness, gap, &c->lateral))
+		return false;
+	f->W = lag_withdrawal(t, c->G, c->screw.D);
+	f->Z = c->lateral.yield.value;
+	f->mode = yield_mode_text(c->lateral.yield.mode);
+	c->placement = screw_placement(t, c->screw.D, job->fastener.end_distance,
+	                                  job->fastener.count > 1 ? job->fastener.spacing : (double)NAN,
+	                                  BEARS_TOWARD_END);
+	c->fastener_rated = c->lateral.permitted && c->placement.permitted &&
+	                    c->placement.withdrawal_permitted;
+	return c->fastener_rated;
+}
+
+static struct check_value value(double demand, double capacity, const struct force *f, double CD)
+{
+	const double ratio = capacity > 0 ? demand / capacity : demand > 0 ? HUGE_VAL : 0;
+
+	return (struct check_value){ true, demand, capacity, ratio, f->combination, CD };
+}
+
+static void keep_worst(struct check_value *kept, struct check_value v)
+{
+	if (!kept->rated || v.ratio > kept->ratio)
+		*kept = v;
+}
+
+bool fastener_check(const struct context *c, struct trace *trace, const struct force *f, double up, double slope,
+                    struct check_value check[CHECK_COUNT])
+{
+	const struct job *job = c->job;
+	const int n = job->fastener.count;
+	struct connection_factors k;
+	double couple;
+
+	if (!c->fastener_rated ||
+	    !connection_factors_find(f->CD, job->framing.wet == ANSWER_YES, NAN, false, &k))
+		return false;
+	if (!standoff_pull(trace, slope, job->mount.height, job->mount.lever_arm, &couple))
+		return false;
+	const double pull = fmax(0, up + couple);
+	const double Wp = lag_withdrawal_capacity(trace, c->r->fastener.W, c->screw.p_t, &k);
+	const double Z = lateral_adjusted(trace, c->r->fastener.Z, k.CD, k.CM_lateral, k.Ct, c->Cg,
+	                                  c->placement.C_delta, k.Ceg_lateral);
+	const double tension = lag_tension(trace, c->screw.Dr);
+	const struct combined both = combined_check(trace, pull, slope, n, Wp, Z);
+
+	keep_worst(&check[CHECK_WITHDRAWAL], value(pull / n, Wp, f, k.CD));
+	keep_worst(&check[CHECK_LATERAL], value(fabs(slope) / n, Z, f, k.CD));
+	if (pull > 0 && slope > 0)
+		keep_worst(&check[CHECK_COMBINED], value(both.resultant, both.capacity, f, k.CD));
+	keep_worst(&check[CHECK_TENSION], value(pull / n, tension, f, 1));
+	return true;
+}

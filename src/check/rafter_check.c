@@ -1,0 +1,252 @@
+/* SPDX-License-Identifier: MIT */
+/* Bending, shear and deflection of the rafters under the feet, as they are and with the array, under every ASD
+   combination. Simple spans from support to support: for a rafter that runs on over a purlin or wall this bounds the span
+   moment. Not rated: the net section at the lead holes, the tail outside the wall, axial force. */
+#include "check/rafter_check.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "check/rafter_load.h"
+#include "load/triggers.h"
+#include "resist/member.h"
+
+#define PLACE_MAX 8
+
+/* IRC Table R301.7 (from memory): live or snow load only. */
+static double deflection_divisor(const struct job *job)
+{
+	switch (job->roof.ceiling) {
+	case CEILING_NONE:
+		return 180;
+	case CEILING_FLEXIBLE:
+		return 240;
+	case CEILING_PLASTER:
+		return 360;
+	}
+	return 360;
+}
+
+void rafter_prepare(struct context *c)
+{
+	const struct job_framing *f = &c->job->framing;
+	struct lumber_result *l = &c->r->lumber;
+
+	c->lumber_known = lumber_piece_find(f->species, f->grade, f->breadth, f->depth, &c->lumber);
+	if (!c->lumber_known) {
+		REMARK_T(c->r, LUMBER_UNKNOWN, (0), f->species, f->grade);
+		return;
+	}
+	c->G = c->lumber.G;
+	*l = (struct lumber_result){ c->lumber.species, c->lumber.grade, c->lumber.G, c->lumber.Fb,
+		                     c->lumber.Fv,      c->lumber.E,     c->lumber.Emin, c->lumber.CF, 1 };
+}
+
+static struct lumber_service service(const struct context *c)
+{
+	const struct job_framing *f = &c->job->framing;
+
+	return (struct lumber_service){ f->wet == ANSWER_YES, f->incised == ANSWER_YES,
+		                        at_most(f->spacing, 24 * M_PER_IN) && c->r->rafters >= 3, NAN };
+}
+
+static void keep(struct check_value check[CHECK_COUNT], enum check_id id, double demand, double capacity,
+                 const char *combination, double CD)
+{
+	const double ratio = capacity > 0 ? demand / capacity : HUGE_VAL;
+
+	if (!check[id].rated || ratio > check[id].ratio)
+		check[id] = (struct check_value){ true, demand, capacity, ratio, combination, CD };
+}
+
+/* Stresses of one load case against the adjusted values of its duration. */
+static void rate(const struct context *c, const struct rafter_case *k, const struct rafter_forces *f,
+                 struct check_value check[CHECK_COUNT], struct trace *trace)
+{
+	const struct job_framing *m = &c->job->framing;
+	const struct lumber_service s = service(c);
+	const struct section z = section_rectangle(trace, m->breadth, m->depth);
+	struct lumber_values v;
+
+	if (!lumber_adjust(trace, &c->lumber, k->k->CD, &s, &v))
+		return;
+	if (f->sagging.value > 0) /* the deck holds the compressed top edge: CL = 1 */
+		keep(check, CHECK_RAFTER_BENDING, member_bending_stress(trace, f->sagging.value, z.S),
+		     lumber_bending(trace, v.Fb_star, 1), k->k->text, k->k->CD);
+	if (f->hogging.value < 0) {
+		const double lu = c->job->roof.ceiling == CEILING_NONE ? f->slope_length : 0;
+		const struct stability b = member_stability(trace, m->breadth, m->depth, lu, UNBRACED_OTHER,
+		                                            v.Emin_prime, v.Fb_star);
+
+		keep(check, CHECK_RAFTER_UPLIFT, member_bending_stress(trace, f->hogging.value, z.S),
+		     b.permitted ? lumber_bending(trace, v.Fb_star, b.CL) : 0, k->k->text, k->k->CD);
+	}
+	keep(check, CHECK_RAFTER_SHEAR, member_shear_stress(trace, f->V, m->breadth, m->depth), v.Fv_prime, k->k->text,
+	     k->k->CD);
+}
+
+static void bow(const struct context *c, const struct rafter_loads *l, double slope_length, const char *name,
+                struct check_value check[CHECK_COUNT])
+{
+	const struct lumber_service s = service(c);
+	const struct section z = section_rectangle(NULL, c->job->framing.breadth, c->job->framing.depth);
+	struct lumber_values v;
+	struct beam_peak peak;
+
+	if (lumber_adjust(NULL, &c->lumber, 1, &s, &v) && rafter_deflect(&l->rafter, v.E_prime * z.I, &peak))
+		keep(check, CHECK_RAFTER_DEFLECTION, fabs(peak.value), slope_length / deflection_divisor(c->job), name,
+		     1);
+}
+
+/* The two questions a rafter is asked: how it stands today, and with the array. */
+struct inquiry {
+	struct context *c;
+	const struct pass *pass;
+	struct rafter_place place;
+	bool array;
+	struct check_value *check;
+	double moment;        /* largest downward design moment */
+	double dead, live, snow; /* moments by load type */
+	const char *only;     /* combination to trace */
+	struct trace *trace;
+};
+
+static void one(struct inquiry *q, const struct load_combination *k, double roof_snow, int snow_case, bool lift)
+{
+	const struct rafter_case load = { k, roof_snow, snow_case, lift, q->array };
+	struct rafter_loads l;
+	struct rafter_forces f;
+
+	rafter_load(q->c, q->pass, &q->place, &load, &l);
+	if (!rafter_solve(&l.rafter, &f))
+		return;
+	if (!lift)
+		q->moment = fmax(q->moment, f.sagging.value);
+	if (q->trace && q->only && k->text == q->only)
+		rafter_moment_at(q->trace, &l.rafter, f.moment.x);
+	rate(q->c, &load, &f, q->check, k->text == q->only ? q->trace : NULL);
+}
+
+/* Moment of one load type alone, for the 5 % rule, and its deflection where it is the code's transient load. */
+static double alone(struct inquiry *q, const char *name, double D, double S, double Lr, double roof_snow,
+                    int snow_case, bool deflection)
+{
+	const struct load_combination k = { .text = name, .D = D, .S = S, .Lr = Lr, .CD = 1 };
+	const struct rafter_case load = { &k, roof_snow, snow_case, false, q->array };
+	struct rafter_loads l;
+	struct rafter_forces f;
+
+	rafter_load(q->c, q->pass, &q->place, &load, &l);
+	if (!rafter_solve(&l.rafter, &f))
+		return 0;
+	if (deflection)
+		bow(q->c, &l, f.slope_length, name, q->check);
+	return f.sagging.value;
+}
+
+/* Snow on the bare roof in case i: with the array as the code's case has it, before it balanced and leeward only. */
+static int snow_cases(const struct inquiry *q)
+{
+	return q->array ? q->c->snow.cases : 2;
+}
+
+static double roof_snow(const struct inquiry *q, int i)
+{
+	const struct snow_loads *s = &q->c->snow;
+
+	if (!q->array)
+		return i == 0 ? s->ps_before : s->leeward_before;
+	return s->snow[i].roof + s->snow[i].surcharge; /* surcharge over the whole span: safe side */
+}
+
+static void ask(struct inquiry *q)
+{
+	const struct context *c = q->c;
+
+	for (int i = 0; i < c->combinations; i++) {
+		const struct load_combination *k = &c->combination[i];
+
+		if (k->W > 0 && k->S <= 0 && k->Lr <= 0 && k->D < 1)
+			one(q, k, 0, -1, true);
+		if (k->S <= 0)
+			one(q, k, 0, -1, false);
+		for (int s = 0; k->S > 0 && s < snow_cases(q); s++)
+			one(q, k, roof_snow(q, s), q->array ? s : -1, false);
+	}
+	q->dead = alone(q, "D", 1, 0, 0, 0, -1, false);
+	q->live = alone(q, "Lr alone", 0, 0, 1, 0, -1, true);
+	for (int s = 0; s < snow_cases(q); s++)
+		q->snow = fmax(q->snow, alone(q, "S alone", 0, 1, 0, roof_snow(q, s), q->array ? s : -1, true));
+}
+
+static double worst(const struct check_value check[CHECK_COUNT], enum check_id *governs)
+{
+	double ratio = 0;
+
+	for (int i = 0; i < (int)CHECK_COUNT; i++)
+		if (check[i].rated && check[i].ratio > ratio) {
+			ratio = check[i].ratio;
+			if (governs)
+				*governs = (enum check_id)i;
+		}
+	return ratio;
+}
+
+static void rate_rafter(struct context *c, struct pass *pass, int rafter)
+{
+	struct rafter_result *r = &pass->rafter[pass->rafters++];
+	struct rafter_place place[PLACE_MAX];
+	const int places = rafter_places(c, pass, rafter, place, PLACE_MAX);
+
+	memset(r, 0, sizeof *r);
+	r->rafter = rafter;
+	for (int i = 0; i < pass->attachments; i++)
+		r->feet += pass->attachment[i].rafter == rafter;
+	for (int i = 0; i < places; i++) {
+		struct inquiry before = { c, pass, place[i], false, r->before, 0, 0, 0, 0, NULL, NULL };
+		struct inquiry after = { c, pass, place[i], true, r->after, 0, 0, 0, 0, NULL, NULL };
+
+		ask(&before);
+		ask(&after);
+		const struct gravity_change change = { before.dead, after.dead, before.live,   after.live,
+			                               before.snow, after.snow, before.moment, after.moment };
+		const struct gravity_trigger t = trigger_gravity(&change, NULL);
+
+		r->moment_before = fmax(r->moment_before, before.moment);
+		r->moment_after = fmax(r->moment_after, after.moment);
+		r->rise_total = fmax(r->rise_total, t.rise_total);
+		r->rise_dead = fmax(r->rise_dead, t.rise_dead);
+		r->triggered = r->triggered || t.triggered;
+	}
+	r->ratio_before = worst(r->before, NULL);
+	r->ratio_after = worst(r->after, &r->governs);
+}
+
+void rafter_run(struct context *c, struct pass *pass)
+{
+	bool carries[RAFTER_MAX] = { false };
+
+	pass->rafters = 0;
+	if (!c->lumber_known || c->job->framing.kind != FRAMING_RAFTER)
+		return;
+	for (int i = 0; i < pass->attachments; i++)
+		carries[pass->attachment[i].rafter] = true;
+	for (int i = 0; i < c->r->rafters; i++)
+		if (carries[i])
+			rate_rafter(c, pass, i);
+}
+
+void rafter_explain(struct context *c, const struct pass *pass, const struct rafter_result *r, struct trace *trace)
+{
+	struct rafter_place place[PLACE_MAX];
+	const int places = rafter_places(c, pass, r->rafter, place, PLACE_MAX);
+	struct check_value check[CHECK_COUNT];
+
+	for (int i = 0; i < places; i++) {
+		struct inquiry after = { c, pass, place[i], true, check, 0, 0, 0, 0,
+			                 r->after[r->governs].combination, trace };
+
+		memset(check, 0, sizeof check);
+		ask(&after);
+	}
+}

@@ -1,0 +1,153 @@
+/* SPDX-License-Identifier: MIT */
+/* A rail line as a continuous beam on its feet: reactions, moment, deflection, cantilever. The load along it is uniform, from
+   the worst pressure of any of its attachments, normal to the roof; bending about the other axis by the down-slope load
+   is not rated. */
+#include "check/rail.h"
+
+#include <math.h>
+
+#include "check/attachment.h"
+#include "check/check_steps.h"
+#include "resist/aluminium.h"
+#include "resist/beam.h"
+
+/* in: R w */
+static double share(const double *in)
+{
+	return in[0] / in[1];
+}
+
+const struct step step_line_share = {
+	.name = "rail-reaction-width", .symbol = "b", .unit = UNIT_FT,
+	.title = "width of load that a foot takes from a continuous rail",
+	.formula = "R / w", .clause = { "elastic beam theory, three-moment equation" }, .confidence = DERIVED,
+	.in = { { "R", UNIT_LB, "support reaction under the line load" },
+	        { "w", UNIT_PLF, "line load on the rail" } },
+	.value = share,
+};
+
+static bool solve(const struct line *line, const struct attachment *a, int count, struct beam *beam, double *support,
+                  struct beam_uniform *load, struct beam_forces *forces)
+{
+	for (int i = 0; i < count; i++)
+		support[i] = a[i].x;
+	*load = (struct beam_uniform){ line->x0, line->x1, 1 };
+	*beam = (struct beam){ .start = line->x0, .end = line->x1, .supports = (size_t)count, .support = support,
+		               .uniforms = 1, .uniform = load };
+	return count >= 2 && count <= BEAM_SUPPORT_MAX && beam_solve(beam, forces);
+}
+
+bool rail_reactions(const struct line *line, struct attachment *a, int count)
+{
+	double support[BEAM_SUPPORT_MAX];
+	struct beam beam;
+	struct beam_uniform load;
+	struct beam_forces forces;
+
+	if (!solve(line, a, count, &beam, support, &load, &forces))
+		return false;
+	for (int i = 0; i < count; i++)
+		a[i].reaction_width = forces.reaction[i];
+	return true;
+}
+
+double rail_capacity(const struct context *c, struct trace *trace)
+{
+	const struct job_rail *rail = &c->job->rail;
+	struct rail_alloy alloy;
+
+	if (isfinite(rail->allowable_moment))
+		return rail->allowable_moment;
+	if (!isfinite(rail->section_modulus) || !rail_alloy_find(rail->alloy, &alloy))
+		return NAN;
+	return rail_allowable_moment(trace, rail->section_modulus, rail_allowable_stress(trace, &alloy));
+}
+
+/* Worst load per area of array over all combinations, either way, Pa. */
+static double worst_load(const struct context *c, const struct attachment *a, int count, const char **combination)
+{
+	double worst = 0, normal, slope;
+
+	for (int i = 0; i < count; i++)
+		for (int k = 0; k < c->combinations; k++) {
+			const struct load_combination *x = &c->combination[k];
+
+			if (array_load_up(c, x, a[i].p_up, 1, NULL, &normal, &slope) && normal > worst) {
+				worst = normal;
+				*combination = x->text;
+			}
+			for (int s = 0; s < c->snow.cases; s++)
+				if (array_load_down(c, x, a[i].p_down, array_snow(c, s, a[i].tributary.y1), 1, NULL,
+				                    &normal, &slope) &&
+				    normal > worst) {
+					worst = normal;
+					*combination = x->text;
+				}
+		}
+	return worst;
+}
+
+static void set(struct rail_line *rail, enum check_id id, double demand, double capacity, const char *combination)
+{
+	rail->check[id] = (struct check_value){ true, demand, capacity, demand / capacity, combination, 1 };
+	if (rail->check[id].ratio > rail->ratio) {
+		rail->ratio = rail->check[id].ratio;
+		rail->governs = id;
+	}
+}
+
+static double stiffness(const struct context *c)
+{
+	struct rail_alloy alloy;
+
+	return rail_alloy_find(c->job->rail.alloy, &alloy) ? alloy.E * c->job->rail.inertia : (double)NAN;
+}
+
+static void spans(const struct line *line, const struct attachment *a, int count, struct rail_line *rail)
+{
+	rail->longest_cantilever = fmax(a[0].x - line->x0, line->x1 - a[count - 1].x);
+	for (int i = 1; i < count; i++)
+		rail->longest_span = fmax(rail->longest_span, a[i].x - a[i - 1].x);
+}
+
+static void cantilevers(struct rail_line *rail)
+{
+	const double limit = rail->cantilever_limit;
+
+	/* at_most: an end laid out to the limit must not fail by the last bit */
+	if (rail->longest_cantilever > 0)
+		set(rail, CHECK_RAIL_CANTILEVER,
+		    at_most(rail->longest_cantilever, limit) ? fmin(rail->longest_cantilever, limit)
+		                                             : rail->longest_cantilever,
+		    limit, "geometry");
+}
+
+void rail_run(struct context *c, const struct line *line, const struct attachment *a, int count, struct rail_line *rail,
+              struct trace *trace)
+{
+	double support[BEAM_SUPPORT_MAX];
+	struct beam beam;
+	struct beam_uniform load;
+	struct beam_forces forces;
+	struct beam_bow bow;
+	const char *combination = "";
+
+	if (!solve(line, a, count, &beam, support, &load, &forces))
+		return;
+	spans(line, a, count, rail);
+	cantilevers(rail);
+	if (c->job->rail.kind != SUPPORT_RAILS)
+		return;
+	const double w = worst_load(c, a, count, &combination) * (line->y_high - line->y_low);
+	const double capacity = rail_capacity(c, trace), EI = stiffness(c);
+
+	if (isfinite(capacity))
+		set(rail, CHECK_RAIL_MOMENT, fabs(beam_worst_moment(&forces).value) * w, capacity, combination);
+	if (isfinite(EI) && isfinite(c->job->rail.deflection_limit)) {
+		beam_deflect(&beam, &forces, EI, &bow);
+		set(rail, CHECK_RAIL_DEFLECTION, fabs(bow.span.value) * w,
+		    bow.span_length / c->job->rail.deflection_limit, combination);
+	}
+	for (int i = 0; i < count && trace; i++)
+		STEP(trace, step_line_share, forces.reaction[i] * w, w);
+}

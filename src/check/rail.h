@@ -1,0 +1,20 @@
+/* SPDX-License-Identifier: MIT */
+/* A rail line as a continuous beam on its feet. Internal to src/check. */
+#ifndef RP_CHECK_RAIL_H
+#define RP_CHECK_RAIL_H
+
+#include "check/context.h"
+
+/* Sets reaction_width of the line's attachments: support reactions under one newton per metre. False with fewer than two. */
+bool rail_reactions(const struct line *line, struct attachment *attachment, int count);
+/* Moment, deflection and cantilever of the rail under the worst pressure of its attachments. */
+void rail_run(struct context *c, const struct line *line, const struct attachment *attachment, int count,
+              struct rail_line *rail, struct trace *trace);
+/* Largest moment that the rail may take, N m; NAN if it is not known. */
+double rail_capacity(const struct context *c, struct trace *trace);
+
+/* A cantilever is at most this share of the largest spacing allowed there, where the maker gives no other (common
+   practice). */
+#define CANTILEVER_SHARE (1.0 / 3.0)
+
+#endif

@@ -1,0 +1,169 @@
+/* SPDX-License-Identifier: MIT */
+/* What would make it hold. Every remedy is proved by a run of the whole check on the changed job. */
+#include "check/remedy.h"
+
+#include "check/context.h"
+
+#include <math.h>
+
+#define LONGEST_SCREW (8 * M_PER_IN)
+
+/* Each changes the job and returns false where it has nothing to change; *value is what the remark shows first. */
+static bool closer(struct job *job, double *value)
+{
+	if (!isfinite(job->mount.spacing))
+		return false;
+	*value = job->mount.spacing;
+	job->mount.spacing = NAN;
+	return true;
+}
+
+static bool longer(struct job *job, double *value)
+{
+	job->fastener.length += M_PER_IN;
+	job->fastener.thread_length = NAN;
+	*value = job->fastener.length;
+	return at_most(job->fastener.length, LONGEST_SCREW);
+}
+
+static bool much_longer(struct job *job, double *value)
+{
+	job->fastener.length += M_PER_IN;
+	return longer(job, value);
+}
+
+/* Two screws along the rafter at the spacing that needs no reduction, 4 D (NDS Table 12.5.1B). */
+static bool two_screws(struct job *job, double *value)
+{
+	if (job->fastener.count > 1)
+		return false;
+	job->fastener.count = 2;
+	job->fastener.spacing = 4 * job->fastener.diameter;
+	*value = job->fastener.spacing;
+	return true;
+}
+
+static bool rigid_seat(struct job *job, double *value)
+{
+	*value = 0;
+	if (job->mount.seat == SEAT_ON_WOOD || job->mount.seat == SEAT_RIGID_POST)
+		return false;
+	job->mount.seat = SEAT_RIGID_POST;
+	return true;
+}
+
+static bool stagger(struct job *job, double *value)
+{
+	*value = 0;
+	if (job->mount.stagger == ANSWER_YES)
+		return false;
+	job->mount.stagger = ANSWER_YES;
+	return true;
+}
+
+static bool double_rafter(struct job *job, double *value)
+{
+	*value = 0;
+	job->framing.breadth *= 2;
+	return true;
+}
+
+static bool fewer(struct job *job, double *value)
+{
+	if (job->collector.columns < 2)
+		return false;
+	*value = --job->collector.columns;
+	return true;
+}
+
+static const struct change {
+	bool (*apply)(struct job *, double *);
+	enum remark_id remark;
+} changes[] = {
+	{ closer, REMARK_REMEDY_SPACING },      { longer, REMARK_REMEDY_LONGER },
+	{ much_longer, REMARK_REMEDY_LONGER },  { rigid_seat, REMARK_REMEDY_SEAT },
+	{ two_screws, REMARK_REMEDY_TWO },      { stagger, REMARK_REMEDY_STAGGER },
+	{ double_rafter, REMARK_REMEDY_RAFTER }, { fewer, REMARK_REMEDY_FEWER },
+};
+#define CHANGES (sizeof changes / sizeof *changes)
+
+/* Widest bay of the trial's layout, for the spacing remedy. */
+static double widest(const struct result *r)
+{
+	const struct pass *p = &r->pass[r->judged];
+	double most = 0;
+
+	for (int i = 0; i < p->lines; i++)
+		most = fmax(most, p->line[i].longest_span);
+	return most;
+}
+
+static void say(const struct job *job, struct result *r, const struct change *x, double value, const struct result *trial)
+{
+	const double ratio = trial->pass[trial->judged].ratio;
+	const double shown[3] = { x->apply == closer ? widest(trial) : value, ratio,
+		                  x->remark == REMARK_REMEDY_FEWER ? job->collector.columns
+		                                                   : job->fastener.diameter };
+	const char *const none[3] = { 0 };
+
+	remark_add(r, x->remark, shown, none);
+}
+
+/* True if nothing fails in the trial; reasons for an engineer that stood before do not count against a remedy. */
+static bool cured(const struct result *trial)
+{
+	if (trial->passes == 0 || !trial->pass[trial->judged].holds)
+		return false;
+	for (int i = 0; i < trial->remarks; i++)
+		if (remark_kind(trial->remark[i].id) == REMARK_FAILS)
+			return false;
+	return true;
+}
+
+static bool try_one(const struct job *job, struct result *r, struct check_workspace *w, size_t i)
+{
+	double value;
+
+	w->job = *job;
+	if (!changes[i].apply(&w->job, &value))
+		return false;
+	check_run_plain(&w->job, &w->result);
+	if (!cured(&w->result))
+		return false;
+	say(job, r, &changes[i], value, &w->result);
+	return true;
+}
+
+static bool try_two(const struct job *job, struct result *r, struct check_workspace *w, size_t i, size_t j)
+{
+	double first, second;
+
+	w->job = *job;
+	if (!changes[i].apply(&w->job, &first) || !changes[j].apply(&w->job, &second))
+		return false;
+	check_run_plain(&w->job, &w->result);
+	if (!cured(&w->result))
+		return false;
+	REMARK(r, REMEDY_BOTH, 0);
+	say(job, r, &changes[i], first, &w->result);
+	say(job, r, &changes[j], second, &w->result);
+	return true;
+}
+
+void remedies_find(const struct job *job, struct result *r, struct check_workspace *w)
+{
+	bool found = false;
+	bool failing = r->passes > 0 && !r->pass[r->judged].holds;
+
+	for (int i = 0; i < r->remarks; i++)
+		failing = failing || remark_kind(r->remark[i].id) == REMARK_FAILS;
+	if (!failing)
+		return;
+	for (size_t i = 0; i < CHANGES; i++)
+		found = try_one(job, r, w, i) || found;
+	for (size_t i = 0; i < CHANGES && !found; i++)
+		for (size_t j = i + 1; j < CHANGES && !found; j++)
+			found = try_two(job, r, w, i, j);
+	if (!found)
+		REMARK(r, REMEDY_NONE, 0);
+}

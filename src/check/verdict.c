@@ -1,0 +1,189 @@
+/* SPDX-License-Identifier: MIT */
+/* From ratios to words. */
+#include "check/verdict.h"
+
+#include <math.h>
+
+#include "check/attachment.h"
+#include "check/rafter_load.h"
+#include "check/rail.h"
+
+static bool any(const struct result *r, enum remark_kind kind)
+{
+	for (int i = 0; i < r->remarks; i++)
+		if (remark_kind(r->remark[i].id) == kind)
+			return true;
+	return false;
+}
+
+static void fails(struct context *c, const struct pass *pass)
+{
+	for (int l = 0; l < (int)LINK_COUNT; l++) {
+		const enum check_id id = pass->link_governs[l];
+		const double ratio = pass->link_ratio[l], at = pass->link_at[l];
+		const char *combination;
+
+		if (!(ratio > 1))
+			continue;
+		switch ((enum link)l) {
+		case LINK_COLLECTOR:
+			combination = pass->collector[id].combination;
+			REMARK_T(c->r, COLLECTOR_RATIO, (at, ratio), check_words(id), combination);
+			break;
+		case LINK_RAIL:
+			combination = pass->line[(int)at - 1].check[id].combination;
+			REMARK_T(c->r, RAIL_RATIO, (at, ratio), check_words(id), combination);
+			break;
+		case LINK_FOOT:
+		case LINK_FASTENER:
+			combination = pass->attachment[(int)at - 1].check[id].combination;
+			REMARK_T(c->r, RATIO, (at, ratio), check_words(id), combination);
+			break;
+		case LINK_RAFTER:
+			combination = "";
+			for (int i = 0; i < pass->rafters; i++)
+				if (pass->rafter[i].rafter + 1 == (int)at)
+					combination = pass->rafter[i].after[id].combination;
+			REMARK_T(c->r, RAFTER_RATIO, (at, ratio), check_words(id), combination);
+			break;
+		case LINK_COUNT:
+			break;
+		}
+	}
+}
+
+/* Smallest effective area of the attachments in a zone: the coefficient is largest there. */
+static double smallest_area(const struct pass *pass, enum zone zone)
+{
+	double area = HUGE_VAL;
+
+	for (int i = 0; i < pass->attachments; i++)
+		if (pass->attachment[i].zone == zone)
+			area = fmin(area, pass->attachment[i].area);
+	return area;
+}
+
+static void coefficients(struct context *c, bool look_up)
+{
+	const struct pass *pass = &c->r->pass[c->r->judged];
+
+	for (int z = 0; z < (int)ZONE_COUNT; z++) {
+		const double A = smallest_area(pass, (enum zone)z);
+
+		if (!isfinite(A))
+			continue;
+		c->curve = CURVE_RECALLED;
+		const struct wind_coefficient recalled = check_coefficient(c, (enum zone)z, WIND_UP, A, NULL);
+
+		c->curve = CURVE_SAFE_SIDE;
+		const struct wind_coefficient safe = check_coefficient(c, (enum zone)z, WIND_UP, A, NULL);
+
+		if (!recalled.known || !recalled.bounded)
+			continue;
+		if (look_up)
+			REMARK_T(c->r, COEFFICIENT, (A, recalled.GCp, safe.GCp), zone_text((enum zone)z),
+			         recalled.figure);
+		else
+			REMARK_T(c->r, COEFFICIENT_USED, (A, recalled.GCp, safe.GCp), zone_text((enum zone)z),
+			         confidence_text(recalled.confidence), recalled.figure);
+	}
+}
+
+static void rafters(struct context *c, const struct pass *pass)
+{
+	const struct rafter_result *worst = NULL;
+	double rise_total = 0, rise_dead = 0;
+	bool triggered = false;
+
+	for (int i = 0; i < pass->rafters; i++) {
+		const struct rafter_result *r = &pass->rafter[i];
+
+		if (!worst || r->ratio_before > worst->ratio_before)
+			worst = r;
+		rise_total = fmax(rise_total, r->rise_total);
+		rise_dead = fmax(rise_dead, r->rise_dead);
+		triggered = triggered || r->triggered;
+	}
+	if (!worst)
+		return;
+	if (worst->ratio_before > 1)
+		REMARK_T(c->r, BEFORE_FAILS, (worst->ratio_before), "without the array");
+	if (rise_dead > 0.05)
+		REMARK_T(c->r, FIVE_PERCENT, (rise_dead), "dead load");
+	if (rise_total > 0.05)
+		REMARK_T(c->r, FIVE_PERCENT, (rise_total), "design moment");
+	if (!triggered)
+		REMARK(c->r, FIVE_PERCENT_OK, 0);
+}
+
+static void feet(struct context *c, const struct pass *pass)
+{
+	const double wanted = c->job->mount.spacing;
+	double least = HUGE_VAL;
+
+	for (int i = 0; i < pass->attachments; i++)
+		if (rafter_on_tail(c, &pass->attachment[i]))
+			REMARK(c->r, OVERHANG_FOOT, pass->attachment[i].number);
+	for (int z = 0; z < (int)ZONE_COUNT; z++)
+		if (pass->zone[z].present)
+			least = fmin(least, pass->zone[z].exact);
+	if (isfinite(wanted) && !at_most(wanted, least) && !pass->holds)
+		REMARK(c->r, FIXED_SPACING, wanted, least);
+}
+
+static void unchecked(struct context *c)
+{
+	const struct job *job = c->job;
+	const bool rails = job->rail.kind == SUPPORT_RAILS;
+
+	if (rails && !isfinite(rail_capacity(c, NULL)))
+		REMARK(c->r, UNCHECKED_RAIL, 0);
+	else if (rails && (!isfinite(job->rail.inertia) || !isfinite(job->rail.deflection_limit)))
+		REMARK(c->r, UNCHECKED_RAIL_DEFLECTION, 0);
+	if (!rails)
+		REMARK(c->r, UNCHECKED_FRAME, 0);
+	if (!isfinite(job->mount.allowable_uplift))
+		REMARK_T(c->r, UNCHECKED_FOOT, (0), "uplift");
+	if (!isfinite(job->mount.allowable_down))
+		REMARK_T(c->r, UNCHECKED_FOOT, (0), "down force");
+	if (!isfinite(job->mount.allowable_slope))
+		REMARK_T(c->r, UNCHECKED_FOOT, (0), "down-slope force");
+	if (!isfinite(job->collector.rated_uplift) || !isfinite(job->collector.rated_down))
+		REMARK(c->r, UNCHECKED_COLLECTOR, 0);
+	if (job->framing.kind == FRAMING_RAFTER)
+		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "its net section at the lead holes, its bearing and its tail.");
+	else
+		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "the framing is not a sawn rafter.");
+	REMARK(c->r, UNCHECKED_CLAMPS, 0);
+	REMARK(c->r, CROSS_SLOPE, 0);
+	REMARK(c->r, UNCHECKED_HEEL, 0);
+	REMARK(c->r, UNCHECKED_DECK, 0);
+	REMARK(c->r, UNCHECKED_SEISMIC, 0);
+	REMARK(c->r, UNCHECKED_LATERAL, 0);
+	if (job->site.ground_snow > 0)
+		REMARK(c->r, UNCHECKED_SLIDING, 0);
+}
+
+void verdict_give(struct context *c)
+{
+	struct result *r = c->r;
+	const struct pass *judged = &r->pass[r->judged];
+	const bool differ = r->passes == 2 && r->pass[0].holds && !r->pass[1].holds;
+
+	if (r->passes > 0) {
+		if (!judged->holds && !differ)
+			fails(c, judged);
+		coefficients(c, differ);
+		rafters(c, judged);
+		feet(c, judged);
+	}
+	if (c->couple_unknown)
+		REMARK(r, LEVER_ARM, c->job->mount.height);
+	unchecked(c);
+	if (any(r, REMARK_ENGINEER) || differ)
+		r->verdict = NEEDS_ENGINEER;
+	else if (r->passes > 0 && judged->holds && !any(r, REMARK_FAILS))
+		r->verdict = HOLDS;
+	else
+		r->verdict = DOES_NOT_HOLD;
+}

@@ -1,0 +1,64 @@
+/* SPDX-License-Identifier: MIT */
+#include "sample_job.h"
+
+#include <math.h>
+#include <string.h>
+
+static void site(struct job *job)
+{
+	job->site = (struct job_site){ .code = ASCE7_16, .method = METHOD_ASD, .risk_category = RISK_II,
+		                       .wind_speed = MPH(115), .exposure = EXPOSURE_B, .topography = TOPOGRAPHY_NONE,
+		                       .Kzt = 1, .elevation = (double)NAN, .ground_snow = 0,
+		                       .ground_snow_level = SNOW_SERVICE, .roof_snow_minimum = (double)NAN,
+		                       .snow_exposure = SNOW_PARTIALLY_EXPOSED, .thermal = THERMAL_COLD_VENTILATED,
+		                       .roof_R = (double)NAN };
+	job->building = (struct job_building){ FORM_GABLE, FT(40), FT(28), FT(18), IN(16), IN(12), 0, ENCLOSED,
+		                               ANSWER_NO };
+}
+
+static void roof(struct job *job)
+{
+	job->roof = (struct job_roof){ .pitch = atan2(5, 12), .course_exposure = IN(5.625), .piece_length = IN(13.25),
+		                       .first_butt = 0, .seam_spacing = (double)NAN, .layers = 1,
+		                       .built_up = IN(0.375), .deck = DECK_PLYWOOD, .deck_thickness = IN(15.0 / 32),
+		                       .dead_load = PSF(10), .ceiling = CEILING_NONE, .condition = CONDITION_SOUND,
+		                       .woven_valley = (double)NAN, .wall_thickness = (double)NAN };
+	strcpy(job->roof.covering, "asphalt-laminated");
+	job->framing = (struct job_framing){ .kind = FRAMING_RAFTER, .breadth = IN(1.5), .depth = IN(5.5),
+		                             .spacing = IN(16), .first = IN(8), .span = FT(11),
+		                             .ridge = RIDGE_BOARD, .ties = ANSWER_YES, .wet = ANSWER_NO,
+		                             .incised = ANSWER_NO };
+	strcpy(job->framing.species, "Spruce-Pine-Fir");
+	strcpy(job->framing.grade, "No.2");
+}
+
+static void array(struct job *job)
+{
+	const double none = (double)NAN;
+
+	job->collector = (struct job_collector){ .kind = COLLECTOR_FLAT_PLATE, .length = FT(8), .width = FT(4),
+		                                 .depth = IN(3.5), .dry_weight = LB(105), .filled_weight = LB(113),
+		                                 .fluid_volume = none, .orientation = PORTRAIT, .columns = 2,
+		                                 .rows = 1, .column_gap = IN(1), .left = FT(12), .lower = FT(5),
+		                                 .clearance = IN(3), .rated_uplift = none, .rated_down = none,
+		                                 .hardware_weight = PSF(0.5) };
+	job->rail = (struct job_rail){ .kind = SUPPORT_RAILS, .lower_inset = IN(16), .upper_inset = IN(16),
+		                       .section_modulus = none, .inertia = none, .allowable_moment = none,
+		                       .max_cantilever = none, .deflection_limit = none };
+	job->mount = (struct job_mount){ .seat = SEAT_ON_DECK, .height = IN(3), .plate_thickness = IN(0.25),
+		                         .lever_arm = IN(2), .spacing = none, .max_spacing = IN(48),
+		                         .stagger = ANSWER_NO, .allowable_uplift = LB(800), .allowable_down = none,
+		                         .allowable_slope = none };
+	job->fastener = (struct job_fastener){ FASTENER_LAG_SCREW, IN(5.0 / 16), IN(4), none, 1, none, IN(0.25), none };
+}
+
+struct job sample_job(void)
+{
+	struct job job;
+
+	memset(&job, 0, sizeof job);
+	site(&job);
+	roof(&job);
+	array(&job);
+	return job;
+}
