@@ -9,6 +9,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "check/attachment.h"
 #include "check/fastener.h"
 #include "check/pass.h"
 #include "check/rafter_check.h"
@@ -127,6 +128,20 @@ static void passes(struct context *c)
 		rate(c, CURVE_RECALLED, &layout, &r->pass[0]);
 }
 
+/* Everything that does not depend on where the feet stand. False if the calculation ends here. */
+static bool set_up(struct context *c)
+{
+	check_assumptions(c);
+	check_doubts(c);
+	const bool stopped = check_stops(c);
+
+	check_geometry(c);
+	if (stopped || !check_loads(c))
+		return false;
+	rafter_prepare(c);
+	return c->G > 0 && fastener_prepare(c);
+}
+
 void check_run_plain(const struct job *job, struct result *r)
 {
 	struct context c;
@@ -137,24 +152,29 @@ void check_run_plain(const struct job *job, struct result *r)
 		r->verdict = NEEDS_ENGINEER;
 		return;
 	}
-	check_assumptions(&c);
-	check_doubts(&c);
-	const bool stopped = check_stops(&c);
-
-	check_geometry(&c);
-	if (stopped || !check_loads(&c)) {
-		verdict_give(&c);
-		return;
-	}
-	rafter_prepare(&c);
-	if (c.G > 0)
-		fastener_prepare(&c);
-	if (c.fastener_rated) {
+	if (set_up(&c)) {
 		passes(&c);
-		c.curve = r->passes == 2 ? CURVE_SAFE_SIDE : CURVE_RECALLED;
+		c.curve = r->judged == 1 ? CURVE_SAFE_SIDE : CURVE_RECALLED;
 		pass_explain(&c, &r->pass[r->judged]);
 	}
 	verdict_give(&c);
+}
+
+bool check_explain(const struct job *job, struct result *r, struct check_workspace *w, int attachment)
+{
+	const struct pass *pass = &r->pass[r->judged];
+	struct context c;
+
+	if (r->passes == 0 || attachment < 1 || attachment > pass->attachments)
+		return false;
+	prepare(&c, job, &w->result);
+	if (!set_up(&c))
+		return false;
+	r->trace[SECTION_ATTACHMENT].count = r->trace[SECTION_FASTENER].count = 0;
+	c.curve = r->judged == 1 ? CURVE_SAFE_SIDE : CURVE_RECALLED;
+	attachment_explain(&c, &pass->attachment[attachment - 1], &r->trace[SECTION_ATTACHMENT],
+	                   &r->trace[SECTION_FASTENER]);
+	return true;
 }
 
 void check_run(const struct job *job, struct result *r, struct check_workspace *w)

@@ -15,6 +15,10 @@ struct check_workspace {
 /* The job must have passed job_validate. */
 void check_run(const struct job *job, struct result *result, struct check_workspace *workspace);
 
+/* Fills the traces SECTION_ATTACHMENT and SECTION_FASTENER of a result of this job with how the attachment of this number
+   came about, in place of the governing one. False if there is no such attachment. */
+bool check_explain(const struct job *job, struct result *result, struct check_workspace *workspace, int attachment);
+
 /* The same without looking for remedies: what the trial runs use. */
 void check_run_plain(const struct job *job, struct result *result);
 

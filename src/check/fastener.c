@@ -45,6 +45,20 @@ static void remarks(struct context *c, const struct lag_screw_geometry *s)
 		       fmax(0, lag_edge_room(NULL, job->framing.breadth, s->D)));
 }
 
+/* Screws in a row along the rafter, load along it. The steel plate is taken no wider than the rafter, which is the safe side:
+   a wider one is stiffer and shares better. */
+static double group_factor(const struct context *c, struct trace *t)
+{
+	const struct job *job = c->job;
+	const double E_steel = 29e6 * N_PER_LBF / (M_PER_IN * M_PER_IN); /* 29,000,000 psi */
+	const double wood = c->lumber.E * job->framing.breadth * job->framing.depth;
+	const double plate = E_steel * job->mount.plate_thickness * job->framing.breadth;
+
+	if (job->fastener.count < 2 || !c->lumber_known)
+		return 1;
+	return connection_group_factor(t, job->fastener.count, c->screw.D, job->fastener.spacing, wood, plate);
+}
+
 bool fastener_prepare(struct context *c)
 {
 	const struct job *job = c->job;
@@ -73,6 +87,7 @@ bool fastener_prepare(struct context *c)
 	f->W = lag_withdrawal(t, c->G, c->screw.D);
 	f->Z = c->lateral.yield.value;
 	f->mode = yield_mode_text(c->lateral.yield.mode);
+	c->Cg = group_factor(c, t);
 	c->placement = screw_placement(t, c->screw.D, job->fastener.end_distance,
 	                                  job->fastener.count > 1 ? job->fastener.spacing : (double)NAN,
 	                                  BEARS_TOWARD_END);

@@ -213,7 +213,10 @@ void rafter_load(struct context *c, const struct pass *pass, const struct rafter
 		                       .uniform = out->uniform, .point = out->point };
 	add(out, place, place->start, place->start + place->length, f->D * dead, 0);
 	add_plan(c, out, place, f->S * k->roof_snow, share, false);
-	add_plan(c, out, place, f->Lr * c->r->Lr, share, gaps_covered);
+	/* collectors that leave room to stand below them keep nobody off the roof */
+	const double live_share = at_most(c->job->collector.clearance, ROOM_TO_STAND) ? share : 0;
+
+	add_plan(c, out, place, f->Lr * c->r->Lr, live_share, gaps_covered);
 	if (f->W > 0)
 		add_wind(c, out, place, f->W, share, k->lift);
 	if (k->array)

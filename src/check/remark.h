@@ -88,6 +88,8 @@ enum remark_kind {
 	  "for the screw to bend in: the worst ratio falls to {1 - 2}.")                                          \
 	R(REMEDY_STAGGER, REMEDY, "Feet of the upper and lower lines on alternate rafters: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_RAFTER, REMEDY, "A second rafter of the same size fastened to each that carries feet: the worst ratio falls to {1 - 2}.") \
+	R(REMEDY_BLOCKING, REMEDY, "Blocking between the rafters where a foot must land, its ends fastened for the lift; not proved here: " \
+	  "the block and its fastening must be designed.")                                                        \
 	R(REMEDY_NONE, REMEDY, "None of closer feet, longer screws, two screws, a rigid seat or fewer collectors "   \
 	  "makes it hold: an engineer must design a strengthening.")                                              \
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \

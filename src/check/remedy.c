@@ -164,6 +164,9 @@ void remedies_find(const struct job *job, struct result *r, struct check_workspa
 	for (size_t i = 0; i < CHANGES && !found; i++)
 		for (size_t j = i + 1; j < CHANGES && !found; j++)
 			found = try_two(job, r, w, i, j);
+	for (int i = 0; i < r->remarks; i++)
+		if (r->remark[i].id == REMARK_NO_RAFTER)
+			REMARK(r, REMEDY_BLOCKING, 0);
 	if (!found)
 		REMARK(r, REMEDY_NONE, 0);
 }
