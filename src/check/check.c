@@ -66,35 +66,37 @@ static bool search(struct context *c, struct layout *layout, struct pass *pass)
 	struct zone_spacing zone[ZONE_COUNT];
 	struct layout trial;
 	double best = HUGE_VAL;
+	bool found = false;
+	const int said = c->r->remarks; /* what a trial layout says does not count */
 	int bays = widest_bay(c);
 
 	spacing_run(c, zone);
 	while (bays > 0) {
 		layout_plan(c, zone, bays, &trial);
 		pass_run(c, &trial, pass);
-		if (pass->holds || pass->ratio < best) {
+		if (!found || pass->holds || pass->ratio < best) {
+			found = true;
 			best = pass->ratio;
 			*layout = trial;
 		}
 		if (pass->holds || isfinite(c->job->mount.spacing))
 			break;
-		bays = trial.widest - 1;
+		bays = trial.widest < bays ? trial.widest : bays - 1;
 	}
-	if (!pass->holds) {
-		const bool matters = c->curve_matters;
-
-		pass_run(c, layout, pass);
-		c->curve_matters = c->curve_matters || matters;
-	}
+	c->r->remarks = said;
+	pass_run(c, layout, pass);
 	memcpy(pass->zone, zone, sizeof zone);
 	return pass->holds;
 }
 
 static void rate(struct context *c, enum wind_curve curve, const struct layout *layout, struct pass *pass)
 {
+	const int said = c->r->remarks;
+
 	c->curve = curve;
-	pass_run(c, layout, pass);
 	spacing_run(c, pass->zone);
+	c->r->remarks = said;
+	pass_run(c, layout, pass);
 }
 
 static void passes(struct context *c)
@@ -136,10 +138,11 @@ static bool set_up(struct context *c)
 	const bool stopped = check_stops(c);
 
 	check_geometry(c);
-	if (stopped || !check_loads(c))
+	if (!check_loads(c) || stopped)
 		return false;
 	rafter_prepare(c);
-	return c->G > 0 && fastener_prepare(c);
+	fastener_prepare(c);
+	return true;
 }
 
 void check_run_plain(const struct job *job, struct result *r)

@@ -59,17 +59,22 @@ static double group_factor(const struct context *c, struct trace *t)
 	return connection_group_factor(t, job->fastener.count, c->screw.D, job->fastener.spacing, wood, plate);
 }
 
-bool fastener_prepare(struct context *c)
+static void unrated(struct context *c, const char *why)
+{
+	REMARK_T(c->r, FASTENER_UNRATED, (0), why);
+}
+
+/* The lengths: what reaches into the rafter, and what that asks of the crew. False where the screw is no listed lag. */
+static bool lengths(struct context *c, double *gap)
 {
 	const struct job *job = c->job;
 	struct fastener_result *f = &c->r->fastener;
 	struct trace *t = &c->r->trace[SECTION_FASTENER];
-	double all, gap;
+	double all;
 
-	layers(c, &all, &gap);
-	f->gap = gap;
+	layers(c, &all, gap);
+	f->gap = *gap;
 	f->t_up = job->mount.plate_thickness + all;
-	c->fastener_rated = false;
 	if (!lag_screw_geometry_find(t, job->fastener.diameter, job->fastener.length, job->fastener.thread_length,
 	                             f->t_up, job->framing.depth, &c->screw))
 		return false;
@@ -78,22 +83,45 @@ bool fastener_prepare(struct context *c)
 	f->p_t = c->screw.p_t;
 	f->l_m = c->screw.l_m;
 	f->edge_room = lag_edge_room(t, job->framing.breadth, c->screw.D);
-	if (!lag_lead_hole(t, c->screw.D, c->G, &f->lead_hole_low, &f->lead_hole_high))
-		f->lead_hole_low = f->lead_hole_high = NAN;
 	remarks(c, &c->screw);
-	if (!lag_withdrawal_covers(c->G, c->screw.D) ||
-	    !lag_lateral_find(t, &c->screw, c->G, 0, job->mount.plate_thickness, gap, &c->lateral))
-		return false;
+	return true;
+}
+
+void fastener_prepare(struct context *c)
+{
+	const struct job *job = c->job;
+	struct fastener_result *f = &c->r->fastener;
+	struct trace *t = &c->r->trace[SECTION_FASTENER];
+	double gap;
+
+	f->lead_hole_low = f->lead_hole_high = (double)NAN;
+	c->fastener_rated = false;
+	if (!lengths(c, &gap)) {
+		unrated(c, "its diameter, its length or the thickness of what it passes through is not known to the "
+		           "published tables.");
+		return;
+	}
+	if (c->G <= 0 || !lag_withdrawal_covers(c->G, c->screw.D)) {
+		unrated(c, "the wood's specific gravity is not known or outside the published range.");
+		return;
+	}
+	if (!lag_lead_hole(t, c->screw.D, c->G, &f->lead_hole_low, &f->lead_hole_high))
+		f->lead_hole_low = f->lead_hole_high = (double)NAN;
+	if (!lag_lateral_find(t, &c->screw, c->G, 0, job->mount.plate_thickness, gap, &c->lateral)) {
+		unrated(c, "no wood is reached, or the published tables have no steel plate as thin as the foot's.");
+		return;
+	}
 	f->W = lag_withdrawal(t, c->G, c->screw.D);
 	f->Z = c->lateral.yield.value;
 	f->mode = yield_mode_text(c->lateral.yield.mode);
 	c->Cg = group_factor(c, t);
 	c->placement = screw_placement(t, c->screw.D, job->fastener.end_distance,
-	                                  job->fastener.count > 1 ? job->fastener.spacing : (double)NAN,
-	                                  BEARS_TOWARD_END);
-	c->fastener_rated = c->lateral.permitted && c->placement.permitted &&
-	                    c->placement.withdrawal_permitted;
-	return c->fastener_rated;
+	                               job->fastener.count > 1 ? job->fastener.spacing : (double)NAN,
+	                               BEARS_TOWARD_END);
+	if (!c->placement.permitted || !c->placement.withdrawal_permitted)
+		unrated(c, "the screws stand closer to each other or to the rafter's end than NDS Tables 12.5.1A, B "
+		           "and E permit.");
+	c->fastener_rated = c->lateral.permitted && c->placement.permitted && c->placement.withdrawal_permitted;
 }
 
 static struct check_value value(double demand, double capacity, const struct force *f, double CD)

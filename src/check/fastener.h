@@ -5,9 +5,9 @@
 
 #include "check/context.h"
 
-/* Fills result.fastener and the context's screw; adds remarks on edge room and penetration. False when the screw cannot be
-   rated (not a listed lag, no wood reached, spacing or end distance below the least). */
-bool fastener_prepare(struct context *c);
+/* Fills result.fastener and the context's screw; adds remarks on edge room, penetration and whatever keeps the screw from being
+   rated (context.fastener_rated is then false). */
+void fastener_prepare(struct context *c);
 
 /* Holds one combination on one foot against its screws: `up` normal to the roof (negative: pressed down), `slope` along the
    rafter, N; the couple of a standoff is added. Keeps the worst of each check in check[]. False when it cannot be

@@ -35,12 +35,18 @@ static double limit(const void *context, double xa, double xb)
 	return isfinite(wanted) ? wanted : zone_limit(l, xa, xb);
 }
 
-/* The maker's limit, or a share of the largest spacing allowed anywhere on the line. */
+/* The maker's limit. Without one, none where the rail's moment is checked, for that check sees the cantilever too; else
+   a share of the largest spacing that the maker, or else the zones, allow. */
 static double cantilever(const struct limit_context *l)
 {
-	const double maker = l->c->job->rail.max_cantilever;
+	const double maker = l->c->job->rail.max_cantilever, widest = l->c->job->mount.max_spacing;
 
-	return isfinite(maker) ? maker : CANTILEVER_SHARE * zone_limit(l, l->line->x0, l->line->x1);
+	if (isfinite(maker))
+		return maker;
+	if (isfinite(rail_capacity(l->c, NULL)))
+		return HUGE_VAL;
+	return CANTILEVER_SHARE * (isfinite(widest) ? widest
+	                                            : fmax(zone_limit(l, l->line->x0, l->line->x1), mean_bay(l->c->r)));
 }
 
 void layout_plan(struct context *c, const struct zone_spacing zone[ZONE_COUNT], int bays, struct layout *out)
@@ -51,7 +57,8 @@ void layout_plan(struct context *c, const struct zone_spacing zone[ZONE_COUNT], 
 
 		out->cantilever[i] = cantilever(&l);
 		/* closer bays ask for shorter ends: an end foot carries its cantilever and half a bay */
-		const double end = fmin(out->cantilever[i], CANTILEVER_SHARE * bays * mean_bay(c->r));
+		const double widest = fmin(bays * mean_bay(c->r), limit(&l, l.line->x0, l.line->x1));
+		const double end = fmin(out->cantilever[i], CANTILEVER_SHARE * widest);
 		const struct placement p = {
 			.x0 = c->line[i].x0, .x1 = c->line[i].x1,
 			.rafter = c->r->rafter_x, .rafters = c->r->rafters,

@@ -196,13 +196,13 @@ static void roof_live(struct context *c)
 
 bool check_loads(struct context *c)
 {
-	if (!velocity(c) || !zones(c))
-		return false;
-	flush(c);
-	if (!snow(c))
-		return false;
 	dead(c);
 	roof_live(c);
+	if (!velocity(c))
+		return false;
+	flush(c);
+	if (!snow(c) || !zones(c))
+		return false;
 	c->combinations = c->code->combinations(c->code->edition, COMBINATION_ASD, false, c->combination);
 	return c->combinations > 0;
 }

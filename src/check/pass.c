@@ -146,7 +146,7 @@ void pass_run(struct context *c, const struct layout *layout, struct pass *pass)
 	run_collectors(c, pass);
 	links(c, pass);
 	governing(pass);
-	pass->holds = pass->complete && c->fastener_rated && !c->coefficient_missing && pass->ratio <= 1;
+	pass->holds = pass->complete && !c->coefficient_missing && pass->ratio <= 1;
 }
 
 void pass_explain(struct context *c, const struct pass *pass)

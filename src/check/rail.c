@@ -30,7 +30,7 @@ static bool solve(const struct line *line, const struct attachment *a, int count
                   struct beam_uniform *load, struct beam_forces *forces)
 {
 	for (int i = 0; i < count; i++)
-		support[i] = a[i].x;
+		support[i] = fmin(fmax(a[i].x, line->x0), line->x1); /* a rafter on the very edge, to the last bit */
 	*load = (struct beam_uniform){ line->x0, line->x1, 1 };
 	*beam = (struct beam){ .start = line->x0, .end = line->x1, .supports = (size_t)count, .support = support,
 		               .uniforms = 1, .uniform = load };
@@ -115,7 +115,7 @@ static void cantilevers(struct rail_line *rail)
 	const double limit = rail->cantilever_limit;
 
 	/* at_most: an end laid out to the limit must not fail by the last bit */
-	if (rail->longest_cantilever > 0)
+	if (rail->longest_cantilever > 0 && isfinite(limit))
 		set(rail, CHECK_RAIL_CANTILEVER,
 		    at_most(rail->longest_cantilever, limit) ? fmin(rail->longest_cantilever, limit)
 		                                             : rail->longest_cantilever,

@@ -13,8 +13,7 @@ void rail_run(struct context *c, const struct line *line, const struct attachmen
 /* Largest moment that the rail may take, N m; NAN if it is not known. */
 double rail_capacity(const struct context *c, struct trace *trace);
 
-/* A cantilever is at most this share of the largest spacing allowed there, where the maker gives no other (common
-   practice). */
+/* A cantilever of a rail that is not rated is at most this share of the largest spacing allowed (common practice). */
 #define CANTILEVER_SHARE (1.0 / 3.0)
 
 #endif

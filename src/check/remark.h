@@ -77,6 +77,7 @@ enum remark_kind {
 	R(EDGE, FAILS, "The hole may miss the rafter's centre by {0 in 3}; the edge distance 1.5 D leaves {1 in 3}.")   \
 	R(PENETRATION, FAILS, "Only {0 in 2} of the screw (tip not counted) reach into the rafter; 4 D is the "   \
 	  "least (NDS 12.1.4.6).")                                                                                \
+	R(FASTENER_UNRATED, FAILS, "The lag screw cannot be rated: {t0}")                                         \
 	R(NO_RAFTER, FAILS, "A rail line has {0 n} rafters to stand on; at least two are needed.")                \
 	R(FIXED_SPACING, FAILS, "The wanted spacing {0 tape} is more than the largest that holds, {1 tape}.")     \
 	R(REMEDY_SPACING, REMEDY, "Feet no more than {0 tape} apart: the worst ratio falls to {1 - 2}.")          \

@@ -99,7 +99,7 @@ static void fill(struct context *c, enum zone zone, struct zone_spacing *z)
 	const double bay = mean_bay(c->r), limit = c->job->mount.max_spacing;
 
 	z->present = true;
-	z->exact = largest(c, zone);
+	z->exact = c->fastener_rated ? largest(c, zone) : 0;
 	if (isfinite(limit))
 		z->exact = fmin(z->exact, limit);
 	/* 1e-9: a spacing of whole bays must not lose one to the last bit */
