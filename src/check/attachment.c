@@ -7,6 +7,7 @@
 #include "check/attachment.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "check/check_steps.h"
 #include "check/fastener.h"
@@ -156,20 +157,30 @@ static void press(struct context *c, struct attachment *a, const struct load_com
 	hold(c, a, &f, -f.normal, trace);
 }
 
-/* All combinations; those named `only` are traced. */
-static void combinations(struct context *c, struct attachment *a, const char *only, struct trace *trace)
+/* One load case of one combination; snow_case is -1 where there is no snow in it. */
+static void one_case(struct context *c, struct attachment *a, const struct load_combination *k, int snow_case, double area,
+                     struct trace *trace)
 {
-	const double area = fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
+	if (snow_case < 0) {
+		lift(c, a, k, area, trace);
+		press(c, a, k, 0, area, trace);
+	} else {
+		press(c, a, k, array_snow(c, snow_case, a->tributary.y1), area, trace);
+	}
+}
 
+static double loaded_area(const struct attachment *a)
+{
+	return fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
+}
+
+static void combinations(struct context *c, struct attachment *a)
+{
 	for (int i = 0; i < c->combinations; i++) {
 		const struct load_combination *k = &c->combination[i];
-		struct trace *t = k->text == only ? trace : NULL;
 
-		lift(c, a, k, area, t);
-		if (k->S <= 0)
-			press(c, a, k, 0, area, t);
-		for (int s = 0; k->S > 0 && s < c->snow.cases; s++)
-			press(c, a, k, array_snow(c, s, a->tributary.y1), area, t);
+		for (int s = k->S > 0 ? 0 : -1; s < (k->S > 0 ? c->snow.cases : 0); s++)
+			one_case(c, a, k, s, loaded_area(a), NULL);
 	}
 }
 
@@ -199,7 +210,7 @@ static void wind(struct context *c, struct attachment *a, struct trace *trace)
 
 void attachment_hold(struct context *c, struct attachment *a)
 {
-	combinations(c, a, NULL, NULL);
+	combinations(c, a);
 	worst(a);
 }
 
@@ -212,8 +223,26 @@ void attachment_run(struct context *c, struct attachment *a)
 void attachment_explain(struct context *c, const struct attachment *a, struct trace *wind_trace,
                         struct trace *fastener)
 {
+	const struct check_value *target = &a->check[a->governs];
 	struct attachment again = *a;
 
 	wind(c, &again, wind_trace);
-	combinations(c, &again, a->check[a->governs].combination, fastener);
+	for (int i = 0; i < c->combinations; i++) {
+		const struct load_combination *k = &c->combination[i];
+
+		for (int s = k->S > 0 ? 0 : -1; s < (k->S > 0 ? c->snow.cases : 0); s++) {
+			memset(again.check, 0, sizeof again.check);
+			one_case(c, &again, k, s, loaded_area(a), NULL);
+			if (!check_same(&again.check[a->governs], target))
+				continue;
+			one_case(c, &again, k, s, loaded_area(a), fastener);
+			return;
+		}
+	}
+}
+
+bool check_same(const struct check_value *a, const struct check_value *b)
+{
+	return a->rated && b->rated && a->combination == b->combination && !(a->demand < b->demand) &&
+	       !(a->demand > b->demand);
 }

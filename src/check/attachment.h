@@ -45,7 +45,9 @@ void attachment_hold(struct context *c, struct attachment *a);
    rated. */
 void check_keep(struct check_value check[CHECK_COUNT], enum check_id id, double demand, double capacity,
                 const char *combination);
-/* Runs it again and records how: its wind, and the combination that governs it. */
+/* The same demand in the same combination, to the last bit. */
+bool check_same(const struct check_value *a, const struct check_value *b);
+/* Runs it again and records how: its wind, and the load case that governs it. */
 void attachment_explain(struct context *c, const struct attachment *a, struct trace *wind, struct trace *fastener);
 
 #endif

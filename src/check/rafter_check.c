@@ -7,6 +7,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "check/attachment.h"
 #include "check/rafter_load.h"
 #include "load/triggers.h"
 #include "resist/member.h"
@@ -86,14 +87,14 @@ static void rate(const struct context *c, const struct rafter_case *k, const str
 }
 
 static void bow(const struct context *c, const struct rafter_loads *l, double slope_length, const char *name,
-                struct check_value check[CHECK_COUNT])
+                struct check_value check[CHECK_COUNT], struct trace *trace)
 {
 	const struct lumber_service s = service(c);
-	const struct section z = section_rectangle(NULL, c->job->framing.breadth, c->job->framing.depth);
+	const struct section z = section_rectangle(trace, c->job->framing.breadth, c->job->framing.depth);
 	struct lumber_values v;
 	struct beam_peak peak;
 
-	if (lumber_adjust(NULL, &c->lumber, 1, &s, &v) && rafter_deflect(&l->rafter, v.E_prime * z.I, &peak))
+	if (lumber_adjust(trace, &c->lumber, 1, &s, &v) && rafter_deflect(&l->rafter, v.E_prime * z.I, &peak))
 		keep(check, CHECK_RAFTER_DEFLECTION, fabs(peak.value), slope_length / deflection_divisor(c->job), name,
 		     1);
 }
@@ -107,9 +108,25 @@ struct inquiry {
 	struct check_value *check;
 	double moment;        /* largest downward design moment */
 	double dead, live, snow; /* moments by load type */
-	const char *only;     /* combination to trace */
+	const struct check_value *target; /* the one to trace, of kind `governs`; NULL: none */
+	enum check_id governs;
 	struct trace *trace;
 };
+
+/* Traces the case if it is the one that governs, once. */
+static void explain_case(struct inquiry *q, const struct rafter_case *load, const struct rafter_loads *l,
+                         const struct rafter_forces *f)
+{
+	struct check_value check[CHECK_COUNT];
+
+	memset(check, 0, sizeof check);
+	rate(q->c, load, f, check, NULL);
+	if (!check_same(&check[q->governs], q->target))
+		return;
+	rafter_moment_at(q->trace, &l->rafter, f->moment.x);
+	rate(q->c, load, f, check, q->trace);
+	q->target = NULL;
+}
 
 static void one(struct inquiry *q, const struct load_combination *k, double roof_snow, int snow_case, bool lift)
 {
@@ -122,9 +139,9 @@ static void one(struct inquiry *q, const struct load_combination *k, double roof
 		return;
 	if (!lift)
 		q->moment = fmax(q->moment, f.sagging.value);
-	if (q->trace && q->only && k->text == q->only)
-		rafter_moment_at(q->trace, &l.rafter, f.moment.x);
-	rate(q->c, &load, &f, q->check, k->text == q->only ? q->trace : NULL);
+	rate(q->c, &load, &f, q->check, NULL);
+	if (q->target)
+		explain_case(q, &load, &l, &f);
 }
 
 /* Moment of one load type alone, for the 5 % rule, and its deflection where it is the code's transient load. */
@@ -140,7 +157,17 @@ static double alone(struct inquiry *q, const char *name, double D, double S, dou
 	if (!rafter_solve(&l.rafter, &f))
 		return 0;
 	if (deflection)
-		bow(q->c, &l, f.slope_length, name, q->check);
+		bow(q->c, &l, f.slope_length, name, q->check, NULL);
+	if (deflection && q->target && q->governs == CHECK_RAFTER_DEFLECTION) {
+		struct check_value check[CHECK_COUNT];
+
+		memset(check, 0, sizeof check);
+		bow(q->c, &l, f.slope_length, name, check, NULL);
+		if (check_same(&check[q->governs], q->target)) {
+			bow(q->c, &l, f.slope_length, name, check, q->trace);
+			q->target = NULL;
+		}
+	}
 	return f.sagging.value;
 }
 
@@ -203,8 +230,8 @@ static void rate_rafter(struct context *c, struct pass *pass, int rafter)
 	for (int i = 0; i < pass->attachments; i++)
 		r->feet += pass->attachment[i].rafter == rafter;
 	for (int i = 0; i < places; i++) {
-		struct inquiry before = { c, pass, place[i], false, r->before, 0, 0, 0, 0, NULL, NULL };
-		struct inquiry after = { c, pass, place[i], true, r->after, 0, 0, 0, 0, NULL, NULL };
+		struct inquiry before = { .c = c, .pass = pass, .place = place[i], .check = r->before };
+		struct inquiry after = { .c = c, .pass = pass, .place = place[i], .array = true, .check = r->after };
 
 		ask(&before);
 		ask(&after);
@@ -243,8 +270,8 @@ void rafter_explain(struct context *c, const struct pass *pass, const struct raf
 	struct check_value check[CHECK_COUNT];
 
 	for (int i = 0; i < places; i++) {
-		struct inquiry after = { c, pass, place[i], true, check, 0, 0, 0, 0,
-			                 r->after[r->governs].combination, trace };
+		struct inquiry after = { .c = c, .pass = pass, .place = place[i], .array = true, .check = check,
+			                 .target = &r->after[r->governs], .governs = r->governs, .trace = trace };
 
 		memset(check, 0, sizeof check);
 		ask(&after);
