@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* Runs one formula: the SI values go to the clause's own units, through the pure function, and the result comes back in
-   SI. A record keeps the SI values, so that a report may print them in either system. Pure but for the trace that the
-   caller hands in. */
+/* Runs one formula: the SI values go to the clause's own units, through the pure function, and the
+   result comes back in SI. A record keeps the SI values, so that a report may print them in either
+   system. Pure but for the trace that the caller hands in. */
 #include "step/step.h"
 
 #include <assert.h>
@@ -51,7 +51,8 @@ const char *step_clause(const struct step *s, enum edition e)
 	return "";
 }
 
-static void record(struct trace *trace, const struct step *s, const double *in, size_t n, double result)
+static void record(struct trace *trace, const struct step *s, const double *in, size_t n,
+		   double result)
 {
 	struct step_record *r;
 

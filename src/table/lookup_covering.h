@@ -1,0 +1,18 @@
+/* SPDX-License-Identifier: MIT */
+/* Roof coverings: what the loads and the placement need to know of one. See lookup.h. How a
+   covering is opened and made tight again stands in the covering library, not here. */
+#ifndef RP_TABLE_LOOKUP_COVERING_H
+#define RP_TABLE_LOOKUP_COVERING_H
+
+#include "step/step.h"
+#include "table/tables.h"
+
+/* struct covering_row { const char *key, *name; enum covering_guide guide; double min_rise,
+   weight_low_psf, weight_high_psf, thickness_low_in, thickness_high_in; enum covering_slippery
+   slippery; const char *exposure, *headlap; } min_rise is inches per foot. Use weight_low against
+   uplift, weight_high for gravity. NAN and NULL where nothing is known. guide: COVERING_GUIDE_YES;
+   COVERING_GUIDE_NO (the guide refuses this covering). slippery: COVERING_SLIPPERY_YES, _NO (not,
+   or not named by the standard: safe side), _UNKNOWN (depends on the surface). */
+const struct covering_row *covering_row(const char *key);
+
+#endif
