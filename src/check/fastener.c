@@ -150,17 +150,18 @@ bool fastener_check(const struct context *c, struct trace *trace, const struct f
 		return false;
 	if (!standoff_pull(trace, slope, job->mount.height, job->mount.lever_arm, &couple))
 		return false;
-	const double pull = fmax(0, up + couple);
+	/* the couple is not shared alike: all of it is put on one screw, at the shorter arm */
+	const double pull = fmax(0, up / n + couple);
 	const double Wp = lag_withdrawal_capacity(trace, c->r->fastener.W, c->screw.p_t, &k);
 	const double Z = lateral_adjusted(trace, c->r->fastener.Z, k.CD, k.CM_lateral, k.Ct, c->Cg,
 	                                  c->placement.C_delta, k.Ceg_lateral);
 	const double tension = lag_tension(trace, c->screw.Dr);
-	const struct combined both = combined_check(trace, pull, slope, n, Wp, Z);
+	const struct combined both = combined_check(trace, pull * n, slope, n, Wp, Z);
 
-	keep_worst(&check[CHECK_WITHDRAWAL], value(pull / n, Wp, f, k.CD));
+	keep_worst(&check[CHECK_WITHDRAWAL], value(pull, Wp, f, k.CD));
 	keep_worst(&check[CHECK_LATERAL], value(fabs(slope) / n, Z, f, k.CD));
 	if (pull > 0 && slope > 0)
 		keep_worst(&check[CHECK_COMBINED], value(both.resultant, both.capacity, f, k.CD));
-	keep_worst(&check[CHECK_TENSION], value(pull / n, tension, f, 1));
+	keep_worst(&check[CHECK_TENSION], value(pull, tension, f, 1));
 	return true;
 }

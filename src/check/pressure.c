@@ -41,13 +41,12 @@ bool array_exposed(const struct context *c, const struct rectangle *part, struct
 {
 	const struct job_collector *k = &c->job->collector;
 	const struct rectangle *a = &c->r->array;
+	const double from[ARRAY_SIDE_COUNT] = { part->x0 - a->x0, a->x1 - part->x1, part->y0 - a->y0, a->y1 - part->y1 };
 	const double wide = fmax(4 * c->around.h2, 4 * M_PER_FT);
-	const bool open_inside = (k->rows > 1 && k->row_gap > wide) || (k->columns > 1 && k->column_gap > wide);
-	/* Collectors set far apart shelter nobody: then every one of them stands at an edge. */
-	const double from[ARRAY_SIDE_COUNT] = { open_inside ? 0 : part->x0 - a->x0, open_inside ? 0 : a->x1 - part->x1,
-		                                open_inside ? 0 : part->y0 - a->y0,
-		                                open_inside ? 0 : a->y1 - part->y1 };
 
+	/* Collectors set that far apart shelter nobody: then every one of them stands at an edge (safe side). */
+	if ((k->rows > 1 && k->row_gap > wide) || (k->columns > 1 && k->column_gap > wide))
+		return true;
 	return solar_row_end(&c->around, c->exposed_sides, from, trace);
 }
 

@@ -60,6 +60,16 @@ static void keep(struct check_value check[CHECK_COUNT], enum check_id id, double
 		check[id] = (struct check_value){ true, demand, capacity, ratio, combination, CD };
 }
 
+/* Of the bottom edge, which net uplift compresses: held all along by a ceiling, here and there by blocking, or not at all. */
+static double unbraced_length(const struct context *c, double slope_length)
+{
+	const double brace = c->job->framing.brace_spacing;
+
+	if (c->job->roof.ceiling != CEILING_NONE)
+		return 0;
+	return isfinite(brace) ? fmin(brace, slope_length) : slope_length;
+}
+
 /* Stresses of one load case against the adjusted values of its duration. */
 static void rate(const struct context *c, const struct rafter_case *k, const struct rafter_forces *f,
                  struct check_value check[CHECK_COUNT], struct trace *trace)
@@ -75,7 +85,7 @@ static void rate(const struct context *c, const struct rafter_case *k, const str
 		keep(check, CHECK_RAFTER_BENDING, member_bending_stress(trace, f->sagging.value, z.S),
 		     lumber_bending(trace, v.Fb_star, 1), k->k->text, k->k->CD);
 	if (f->hogging.value < 0) {
-		const double lu = c->job->roof.ceiling == CEILING_NONE ? f->slope_length : 0;
+		const double lu = unbraced_length(c, f->slope_length);
 		const struct stability b = member_stability(trace, m->breadth, m->depth, lu, UNBRACED_OTHER,
 		                                            v.Emin_prime, v.Fb_star);
 

@@ -84,6 +84,10 @@ enum remark_kind {
 	R(REMEDY_LONGER, REMEDY, "A lag screw {2 tape} by {0 tape} in place of the present one: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_BOTH, REMEDY, "No single change is enough; these two together are:")                             \
 	R(REMEDY_TWO, REMEDY, "Two screws per foot, {0 in 2} apart along the rafter: the worst ratio falls to {1 - 2}.")  \
+	R(REMEDY_BRACE, REMEDY, "Blocking or strapping that holds the rafters' bottom edges sideways at least every {0 tape}: the worst ratio " \
+	  "falls to {1 - 2}.")                                                                                    \
+	R(REMEDY_SPAN, REMEDY, "A wall, or a purlin on struts to a bearing wall, so that no rafter spans more than {0 tape} level: the " \
+	  "worst ratio falls to {1 - 2}.")                                                                        \
 	R(REMEDY_FEWER, REMEDY, "{0 n} columns of collectors in place of {2 n}: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_SEAT, REMEDY, "A rigid post or block fixed to the rafter under each foot, so that no gap is left "  \
 	  "for the screw to bend in: the worst ratio falls to {1 - 2}.")                                          \
@@ -91,8 +95,8 @@ enum remark_kind {
 	R(REMEDY_RAFTER, REMEDY, "A second rafter of the same size fastened to each that carries feet: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_BLOCKING, REMEDY, "Blocking between the rafters where a foot must land, its ends fastened for the lift; not proved here: " \
 	  "the block and its fastening must be designed.")                                                        \
-	R(REMEDY_NONE, REMEDY, "None of closer feet, longer screws, two screws, a rigid seat or fewer collectors "   \
-	  "makes it hold: an engineer must design a strengthening.")                                              \
+	R(REMEDY_NONE, REMEDY, "None of closer feet, longer screws, two screws, a rigid seat, bracing, doubled or shorter rafters or fewer " \
+	  "collectors, alone or two together, makes it hold: an engineer must design a strengthening.")                                              \
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \
 	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: no inertia or no limit is given.")         \
 	R(UNCHECKED_FOOT, UNCHECKED, "The foot and its clamp ({t0}): no tested allowable is given.")              \

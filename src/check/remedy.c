@@ -68,6 +68,26 @@ static bool double_rafter(struct job *job, double *value)
 	return true;
 }
 
+static bool brace(struct job *job, double *value)
+{
+	const double length = job->framing.span / cos(job->roof.pitch);
+
+	*value = length / 3;
+	if (job->roof.ceiling != CEILING_NONE ||
+	    (isfinite(job->framing.brace_spacing) && job->framing.brace_spacing <= *value))
+		return false;
+	job->framing.brace_spacing = *value;
+	return true;
+}
+
+/* A support half way. */
+static bool support(struct job *job, double *value)
+{
+	job->framing.span /= 2;
+	*value = job->framing.span;
+	return *value >= 4 * M_PER_FT;
+}
+
 static bool fewer(struct job *job, double *value)
 {
 	if (job->collector.columns < 2)
@@ -83,7 +103,8 @@ static const struct change {
 	{ closer, REMARK_REMEDY_SPACING },      { longer, REMARK_REMEDY_LONGER },
 	{ much_longer, REMARK_REMEDY_LONGER },  { rigid_seat, REMARK_REMEDY_SEAT },
 	{ two_screws, REMARK_REMEDY_TWO },      { stagger, REMARK_REMEDY_STAGGER },
-	{ double_rafter, REMARK_REMEDY_RAFTER }, { fewer, REMARK_REMEDY_FEWER },
+	{ brace, REMARK_REMEDY_BRACE },         { double_rafter, REMARK_REMEDY_RAFTER },
+	{ support, REMARK_REMEDY_SPAN },        { fewer, REMARK_REMEDY_FEWER },
 };
 #define CHANGES (sizeof changes / sizeof *changes)
 

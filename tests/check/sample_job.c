@@ -28,6 +28,7 @@ static void roof(struct job *job)
 		                             .spacing = IN(16), .first = IN(8), .span = FT(11),
 		                             .ridge = RIDGE_BOARD, .ties = ANSWER_YES, .wet = ANSWER_NO,
 		                             .incised = ANSWER_NO };
+	job->framing.brace_spacing = (double)NAN;
 	strcpy(job->framing.species, "Spruce-Pine-Fir");
 	strcpy(job->framing.grade, "No.2");
 }

@@ -51,7 +51,7 @@ static void distances_make_an_exposure(void **state)
 
 static void laminated_at_5_12(void **state)
 {
-	const struct flashing_given g = { RISE(5), 5.625 * IN, 13.25 * IN, 0.0, 60 * IN };
+	const struct flashing_given g = { RISE(5), 5.625 * IN, 13.25 * IN, 0.0, 60 * IN, NAN };
 	const struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -72,7 +72,7 @@ static void laminated_at_5_12(void **state)
 /* At 8:12 the plain reach rules again; just below the longer of the two does. */
 static void eight_in_twelve(void **state)
 {
-	struct flashing_given g = { RISE(8), 2 * IN, 6 * IN, 0.0, NAN };
+	struct flashing_given g = { RISE(8), 2 * IN, 6 * IN, 0.0, NAN, NAN };
 	struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -88,7 +88,7 @@ static void eight_in_twelve(void **state)
 
 static void shake_with_first_butt(void **state)
 {
-	const struct flashing_given g = { RISE(8), 10 * IN, 24 * IN, -1.5 * IN, 36 * IN };
+	const struct flashing_given g = { RISE(8), 10 * IN, 24 * IN, -1.5 * IN, 36 * IN, 6 * IN };
 	const struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -96,12 +96,14 @@ static void shake_with_first_butt(void **state)
 	assert_int_equal(f.course, 4);
 	assert_within(f.above_butt / IN, 7.5, 1e-9);
 	assert_within(f.butt_up / IN, 2.5, 1e-9);
-	assert_within(f.plate_length / IN, 4 + 2.5 + 14, 1e-9);
+	/* wood: 6 in below the hole */
+	assert_within(f.plate_down / IN, 6, 1e-9);
+	assert_within(f.plate_length / IN, 6 + 2.5 + 14, 1e-9);
 }
 
 static void too_near_the_butt(void **state)
 {
-	struct flashing_given g = { RISE(9), 5 * IN, 12 * IN, 0.0, 9 * IN };
+	struct flashing_given g = { RISE(9), 5 * IN, 12 * IN, 0.0, 9 * IN, 2 * IN };
 	struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -115,7 +117,7 @@ static void too_near_the_butt(void **state)
 
 static void what_is_not_known(void **state)
 {
-	struct flashing_given g = { NAN, NAN, NAN, NAN, NAN };
+	struct flashing_given g = { NAN, NAN, NAN, NAN, NAN, NAN };
 	struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -141,6 +143,23 @@ static void what_is_not_known(void **state)
 	g.L = 4 * IN; /* shorter than it shows: not a lapped covering */
 	f = flashing_foot(NULL, &g);
 	assert_true(isnan(f.plate_length));
+}
+
+/* Two layers are what the plate's rule is about: at L = 2 E it still holds, below it does not. */
+static void one_layer_gets_no_plate(void **state)
+{
+	struct flashing_given g = { RISE(5), 8 * IN, 16 * IN, 0.0, 60 * IN, NAN };
+	struct flashing_foot f = flashing_foot(NULL, &g);
+
+	(void)state;
+	assert_within(f.headlap / IN, 0, 1e-9);
+	assert_within(f.reach / IN, 8, 1e-9);
+	g.E = 13.5 * IN;
+	g.L = 16.5 * IN;
+	f = flashing_foot(NULL, &g);
+	assert_within(f.headlap / IN, -10.5, 1e-9);
+	assert_true(isnan(f.plate_length) && isnan(f.reach));
+	assert_int_equal(f.course, 5);
 }
 
 static void steps_are_whole(void **state)
@@ -197,6 +216,7 @@ int main(void)
 		cmocka_unit_test(shake_with_first_butt),
 		cmocka_unit_test(too_near_the_butt),
 		cmocka_unit_test(what_is_not_known),
+		cmocka_unit_test(one_layer_gets_no_plate),
 		cmocka_unit_test(steps_are_whole),
 		cmocka_unit_test(ice_barrier_minimum),
 		cmocka_unit_test(tapered_pieces_without_exposure)

@@ -1,0 +1,193 @@
+/* SPDX-License-Identifier: MIT */
+/* Deflection of a solved beam, and moment and shear at a place. Elastic beam theory: EI v'' = -M, v
+   down.
+
+   On each piece the slope is a cubic and the deflection of the fourth degree, both exact. The slope
+   at the left end of a span follows from v = 0 at both its ends. The largest deflection is where
+   the slope is 0: between two places where the moment changes sign the slope only rises or only
+   falls, so a root is bracketed and halved down to the last bits; v is flat there, so its error is
+   of second order in them. */
+#include "resist/beam.h"
+
+#include <assert.h>
+#include <math.h>
+
+#include "resist/beam_walk.h"
+
+/* Slope and deflection, times EI, at the left end of a piece. */
+struct bow {
+	double slope, v;
+};
+
+static double slope_at(const struct beam_piece *p, const struct bow *b, double s)
+{
+	return b->slope - s * (p->M + s * (p->V / 2.0 - s * p->w / 6.0));
+}
+
+static double bow_at(const struct beam_piece *p, const struct bow *b, double s)
+{
+	return b->v + s * (b->slope - s * (p->M / 2.0 + s * (p->V / 6.0 - s * p->w / 24.0)));
+}
+
+static void take(struct beam_peak *peak, double v, double x)
+{
+	if (fabs(v) > fabs(peak->value))
+		*peak = (struct beam_peak){ v, x };
+}
+
+/* Places inside the piece where the moment changes sign, rising; returns how many. */
+static int moment_roots(const struct beam_piece *p, double root[2])
+{
+	/* M + V s - w s^2/2 = 0; the form that does not cancel */
+	const double D = p->V * p->V + 2.0 * p->w * p->M;
+	const double q = p->V + copysign(sqrt(fmax(D, 0.0)), p->V);
+	const double a = q / p->w, b = -2.0 * p->M / q;
+	int n = 0;
+
+	if (D < 0.0)
+		return 0;
+	if (fmin(a, b) > 0.0 && fmin(a, b) < p->length)
+		root[n++] = fmin(a, b);
+	if (fmax(a, b) > 0.0 && fmax(a, b) < p->length && (n == 0 || fmax(a, b) > root[0]))
+		root[n++] = fmax(a, b);
+	return n;
+}
+
+static double slope_root(const struct beam_piece *p, const struct bow *b, double low, double high)
+{
+	const bool falls = slope_at(p, b, low) > 0.0;
+
+	for (int i = 0; i < 64; i++) { /* 64 halvings leave less than the spacing of doubles */
+		const double middle = (low + high) / 2.0;
+
+		if ((slope_at(p, b, middle) > 0.0) == falls)
+			low = middle;
+		else
+			high = middle;
+	}
+	return (low + high) / 2.0;
+}
+
+static void piece_peak(const struct beam_piece *p, const struct bow *b, struct beam_peak *peak)
+{
+	double cut[4] = { 0.0 };
+	const int inner = moment_roots(p, cut + 1);
+
+	cut[inner + 1] = p->length;
+	for (int i = 0; i <= inner; i++) {
+		if ((slope_at(p, b, cut[i]) > 0.0) != (slope_at(p, b, cut[i + 1]) > 0.0)) {
+			const double s = slope_root(p, b, cut[i], cut[i + 1]);
+
+			take(peak, bow_at(p, b, s), p->x + s);
+		}
+	}
+	take(peak, bow_at(p, b, 0.0), p->x);
+	take(peak, bow_at(p, b, p->length), p->x + p->length);
+}
+
+/* Goes over one field from the given start; with a peak to fill, looks for it too. Leaves the walk
+   at the field's end. */
+static struct bow over_field(struct beam_walk *walk, size_t field, struct bow b,
+                             struct beam_peak *peak)
+{
+	struct beam_walk look = *walk;
+	struct beam_piece p;
+
+	while (beam_walk_next(&look, &p) && p.field == field) {
+		if (peak != NULL)
+			piece_peak(&p, &b, peak);
+		b = (struct bow){ slope_at(&p, &b, p.length), bow_at(&p, &b, p.length) };
+		*walk = look;
+	}
+	return b;
+}
+
+/* Keeps the peak that is larger for the length it belongs to. */
+static void keep_worse(struct beam_peak peak, double length, double EI, struct beam_peak *worst,
+                       double *worst_length)
+{
+	peak.value /= EI;
+	if (fabs(peak.value) * *worst_length > fabs(worst->value) * length ||
+	    !(*worst_length > 0.0)) {
+		*worst = peak;
+		*worst_length = length;
+	}
+}
+
+void beam_deflect(const struct beam *beam, const struct beam_forces *forces, double EI,
+                  struct beam_bow *out)
+{
+	const size_t n = beam->supports;
+	const double left = beam->support[0] - beam->start,
+		     right = beam->end - beam->support[n - 1];
+	struct beam_events events;
+	struct beam_walk walk, start;
+	struct bow b = { 0.0, 0.0 }, tip;
+	struct beam_peak peak;
+
+	assert(EI > 0.0);
+	*out = (struct beam_bow){ .span.x = beam->support[0], .overhang.x = beam->start };
+	beam_events_fill(beam, &events);
+	beam_walk_begin(&walk, beam, forces, &events);
+	start = walk;
+	tip = over_field(&walk, 0, b, NULL);
+	for (size_t i = 1; i < n; i++) {
+		const double L = beam->support[i] - beam->support[i - 1];
+		struct beam_walk span = walk;
+
+		b = over_field(&span, i, (struct bow){ 0.0, 0.0 }, NULL);
+		b = (struct bow){ -b.v / L, 0.0 };
+		/* the left overhang goes on with the slope of the first span */
+		if (i == 1 && left > 0.0) {
+			const double slope = b.slope - tip.slope;
+
+			peak = (struct beam_peak){ 0.0, beam->start };
+			over_field(&start, 0, (struct bow){ slope, -tip.v - slope * left }, &peak);
+			keep_worse(peak, left, EI, &out->overhang, &out->overhang_length);
+		}
+		peak = (struct beam_peak){ 0.0, beam->support[i - 1] };
+		b = over_field(&walk, i, b, &peak);
+		keep_worse(peak, L, EI, &out->span, &out->span_length);
+	}
+	if (right > 0.0) {
+		b.v = 0.0; /* at the last support, but for rounding */
+		peak = (struct beam_peak){ 0.0, beam->end };
+		over_field(&walk, n, b, &peak);
+		keep_worse(peak, right, EI, &out->overhang, &out->overhang_length);
+	}
+}
+
+static bool piece_of(const struct beam *beam, const struct beam_forces *forces, double x,
+                     struct beam_piece *found)
+{
+	struct beam_events events;
+	struct beam_walk walk;
+	struct beam_piece p;
+	bool any = false;
+
+	beam_events_fill(beam, &events);
+	beam_walk_begin(&walk, beam, forces, &events);
+	while (beam_walk_next(&walk, &p) && p.x <= x) {
+		*found = p;
+		any = true;
+	}
+	return any;
+}
+
+double beam_moment_at(const struct beam *beam, const struct beam_forces *forces, double x)
+{
+	struct beam_piece p;
+
+	if (!piece_of(beam, forces, x, &p) || x > beam->end)
+		return 0.0;
+	return beam_piece_moment(&p, x - p.x);
+}
+
+double beam_shear_at(const struct beam *beam, const struct beam_forces *forces, double x)
+{
+	struct beam_piece p;
+
+	if (!piece_of(beam, forces, x, &p) || x > beam->end)
+		return 0.0;
+	return beam_piece_shear(&p, x - p.x);
+}

@@ -1,0 +1,71 @@
+/* SPDX-License-Identifier: MIT */
+/* Convex polygons: area by the shoelace formula, intersection by cutting with one edge line after
+   the other. */
+#include "roof/polygon.h"
+
+#include <assert.h>
+#include <math.h>
+
+struct polygon polygon_rectangle(double x0, double y0, double x1, double y1)
+{
+	const double left = fmin(x0, x1), right = fmax(x0, x1);
+	const double low = fmin(y0, y1), high = fmax(y0, y1);
+
+	return (struct polygon){.n = 4,
+				.at = {{left, low}, {right, low}, {right, high}, {left, high}}};
+}
+
+double polygon_area(const struct polygon *p)
+{
+	double twice = 0.0;
+
+	for (int i = 0; i < p->n; i++) {
+		const struct point a = p->at[i], b = p->at[(i + 1) % p->n];
+
+		twice += a.x * b.y - b.x * a.y;
+	}
+	return 0.5 * twice;
+}
+
+/* Positive left of the line from a to b, which is inside for an anticlockwise window. */
+static double side_of(struct point a, struct point b, struct point q)
+{
+	return (b.x - a.x) * (q.y - a.y) - (b.y - a.y) * (q.x - a.x);
+}
+
+static void append(struct polygon *p, struct point q)
+{
+	/* A convex polygon gains at most one vertex per cut, so n + m never exceeds POLYGON_MAX. */
+	assert(p->n < POLYGON_MAX);
+	p->at[p->n++] = q;
+}
+
+static struct polygon cut(const struct polygon *p, struct point a, struct point b)
+{
+	struct polygon out = {.n = 0};
+
+	for (int i = 0; i < p->n; i++) {
+		const struct point from = p->at[i], to = p->at[(i + 1) % p->n];
+		const double s = side_of(a, b, from), t = side_of(a, b, to);
+
+		if (s >= 0.0)
+			append(&out, from);
+		if ((s > 0.0 && t < 0.0) || (s < 0.0 && t > 0.0)) {
+			const double f = s / (s - t);
+
+			append(&out, (struct point){from.x + f * (to.x - from.x),
+						    from.y + f * (to.y - from.y)});
+		}
+	}
+	return out;
+}
+
+struct polygon polygon_clip(const struct polygon *p, const struct polygon *window)
+{
+	struct polygon out = *p;
+
+	assert(p->n + window->n <= POLYGON_MAX);
+	for (int i = 0; i < window->n && out.n > 0; i++)
+		out = cut(&out, window->at[i], window->at[(i + 1) % window->n]);
+	return out;
+}

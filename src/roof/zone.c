@@ -1,0 +1,304 @@
+/* SPDX-License-Identifier: MIT */
+/* Zone maps: ASCE/SEI 7-10 Figs. 30.4-2A to 2C; 7-16 and 7-22 Figs. 30.3-2A to 2D. Every zone of a
+   rectangular plane is bounded by lines parallel to its edges, so the plane is cut into a grid
+   along all those lines and each cell is judged at its middle; neighbours of one zone are joined.
+   So the shapes tile the plane by construction.
+
+   Widths are measured on plan from the roof edge, overhang included (from memory), and are longer
+   up the slope by 1/cos theta. Where strips overlap on a small plane the worse zone is taken. The
+   gable maps of 7-22 are those of 7-16 with the zones joined as its figures join them (inferred:
+   check the figures).
+
+   A gable of 7 degrees or less is one flat roof: its zones come from the edges of the whole plan,
+   so the far eave may reach over the ridge. */
+#include "roof/zone.h"
+
+#include <math.h>
+
+const char *zone_text(enum zone z)
+{
+	static const char *const text[ZONE_COUNT] = {
+#define Z(id, text) [ZONE_##id] = text,
+		ZONES(Z)
+#undef Z
+	};
+
+	return z >= 0 && z < ZONE_COUNT ? text[z] : "";
+}
+
+int zone_rank(enum edition edition, double theta, enum zone z)
+{
+	/* Over 27 degrees the eave corner is the worst, up to 27 the ridge end (coefficients of the
+	   figures). */
+	const bool steep = !at_most(theta, 27.0 * RAD_PER_DEG);
+
+	(void)edition;
+	switch (z) {
+	case ZONE_1P:
+		return 1;
+	case ZONE_1:
+		return 2;
+	case ZONE_2E:
+		return 3;
+	case ZONE_2R:
+		return 4;
+	case ZONE_2:
+	case ZONE_2N:
+		return 5;
+	case ZONE_3E:
+		return steep ? 7 : 6;
+	case ZONE_3R:
+		return steep ? 6 : 7;
+	case ZONE_3:
+		return 8;
+	case ZONE_COUNT:
+		break;
+	}
+	return 0;
+}
+
+/* Plan distances of a spot from the edges of the roof and from the ridge. */
+struct spot {
+	double rake, eave, ridge, far_eave;
+};
+
+static struct spot spot_at(const struct zone_plane *p, double x, double y)
+{
+	const double ridge = (p->slope - y) * cos(p->theta);
+
+	return (struct spot){.rake = fmin(x, p->length - x),
+			     .eave = y * cos(p->theta),
+			     .ridge = ridge,
+			     .far_eave = ridge + p->beyond};
+}
+
+static enum zone flat_zone(const struct zone_plane *p, struct spot s)
+{
+	const double u = s.rake, v = fmin(s.eave, s.far_eave), near = fmin(u, v),
+		     other = fmax(u, v);
+
+	if (p->edition == ASCE7_10) {
+		if (near >= p->a)
+			return ZONE_1;
+		return other < p->a ? ZONE_3 : ZONE_2;
+	}
+	/* L at each corner: legs 0.6 h long, 0.2 h wide. */
+	if (near < 0.2 * p->h && other < 0.6 * p->h)
+		return ZONE_3;
+	if (near < 0.6 * p->h)
+		return ZONE_2;
+	return near < 1.2 * p->h ? ZONE_1 : ZONE_1P;
+}
+
+static enum zone worse(const struct zone_plane *p, enum zone a, enum zone b)
+{
+	return zone_rank(p->edition, p->theta, b) > zone_rank(p->edition, p->theta, a) ? b : a;
+}
+
+static enum zone gable_zone_7_16(const struct zone_plane *p, struct spot s)
+{
+	const bool rake = s.rake < p->a, eave = s.eave < p->a, ridge = s.ridge < p->a;
+	enum zone z = ZONE_1;
+
+	if (eave)
+		z = worse(p, z, ZONE_2E);
+	if (ridge)
+		z = worse(p, z, ZONE_2R);
+	if (rake)
+		z = worse(p, z, ZONE_2N);
+	if (rake && eave)
+		z = worse(p, z, ZONE_3E);
+	if (rake && ridge)
+		z = worse(p, z, ZONE_3R);
+	return z;
+}
+
+/* What the zones of 7-16 are called in 7-22. */
+static enum zone renamed_7_22(enum zone z, bool steep)
+{
+	switch (z) {
+	case ZONE_2N:
+		return ZONE_2;
+	case ZONE_2R:
+		return steep ? ZONE_1 : ZONE_2;
+	case ZONE_3E:
+		return steep ? ZONE_3 : ZONE_2;
+	case ZONE_3R:
+		return steep ? ZONE_2 : ZONE_3;
+	case ZONE_1P:
+	case ZONE_1:
+	case ZONE_2:
+	case ZONE_2E:
+	case ZONE_3:
+	case ZONE_COUNT:
+		break;
+	}
+	return ZONE_1;
+}
+
+static enum zone gable_zone(const struct zone_plane *p, struct spot s)
+{
+	const enum zone z = gable_zone_7_16(p, s);
+
+	if (p->edition == ASCE7_22)
+		return renamed_7_22(z, !at_most(p->theta, 27.0 * RAD_PER_DEG));
+	if (p->edition == ASCE7_10) {
+		if (z == ZONE_3E || z == ZONE_3R)
+			return ZONE_3;
+		return z == ZONE_1 ? ZONE_1 : ZONE_2;
+	}
+	return z;
+}
+
+/* Lines that bound cells in one direction: rising, from 0 to the end. 8: 0, three from each side,
+   the end. */
+struct grid {
+	int n;
+	double at[8];
+};
+
+static void add_line(struct grid *g, double end, double at)
+{
+	int i = g->n;
+
+	/* Lines nearer than a millionth of the plane to another one bound nothing. */
+	for (int k = 0; k < g->n; k++)
+		if (fabs(g->at[k] - at) < 1e-6 * end)
+			return;
+	if (at < 0.0 || at > end)
+		return;
+	for (; i > 0 && g->at[i - 1] > at; i--)
+		g->at[i] = g->at[i - 1];
+	g->at[i] = at;
+	g->n++;
+}
+
+static void add_lines(struct grid *gx, struct grid *gy, const struct zone_plane *p, double width,
+		      double beyond)
+{
+	const double up = width / cos(p->theta);
+
+	add_line(gx, p->length, width);
+	add_line(gx, p->length, p->length - width);
+	add_line(gy, p->slope, up);
+	add_line(gy, p->slope, p->slope - up + beyond / cos(p->theta));
+}
+
+static void fill(struct zone_map *m, const struct zone_plane *p, const struct grid *gx,
+		 const struct grid *gy,
+		 enum zone (*zone_at)(const struct zone_plane *, struct spot))
+{
+	for (int j = 0; j + 1 < gy->n; j++) {
+		for (int i = 0; i + 1 < gx->n; i++) {
+			const double x = 0.5 * (gx->at[i] + gx->at[i + 1]),
+				     y = 0.5 * (gy->at[j] + gy->at[j + 1]);
+			const enum zone z = zone_at(p, spot_at(p, x, y));
+			struct zone_shape *last = m->shapes > 0 ? &m->shape[m->shapes - 1] : NULL;
+
+			if (i > 0 && last->zone == z) {
+				last->shape.at[1].x = last->shape.at[2].x = gx->at[i + 1];
+				continue;
+			}
+			m->shape[m->shapes].zone = z;
+			m->shape[m->shapes].shape = polygon_rectangle(gx->at[i], gy->at[j],
+								      gx->at[i + 1], gy->at[j + 1]);
+			m->shapes++;
+		}
+	}
+}
+
+enum map_kind { MAP_NONE, MAP_FLAT, MAP_GABLE };
+
+static enum map_kind map_kind(const struct zone_plane *p)
+{
+	if (!(p->length > 0.0 && p->slope > 0.0 && p->a > 0.0 && p->h > 0.0 && p->theta >= 0.0))
+		return MAP_NONE;
+	switch (p->roof) {
+	case WIND_ROOF_FLAT:
+		return at_most(p->theta, 7.0 * RAD_PER_DEG) ? MAP_FLAT : MAP_NONE;
+	case WIND_ROOF_MONOSLOPE:
+		return at_most(p->theta, 3.0 * RAD_PER_DEG) ? MAP_FLAT : MAP_NONE;
+	case WIND_ROOF_GABLE:
+		if (at_most(p->theta, 7.0 * RAD_PER_DEG))
+			return MAP_FLAT;
+		return at_most(p->theta, 45.0 * RAD_PER_DEG) ? MAP_GABLE : MAP_NONE;
+	case WIND_ROOF_HIP:
+	case WIND_ROOF_COUNT:
+		break;
+	}
+	return MAP_NONE;
+}
+
+struct zone_map zone_map_of(const struct zone_plane *p)
+{
+	struct zone_map m = {.known = false};
+	struct grid gx = {.n = 2, .at = {0.0, p->length}}, gy = {.n = 2, .at = {0.0, p->slope}};
+
+	switch (map_kind(p)) {
+	case MAP_NONE:
+		return m;
+	case MAP_FLAT:
+		if (p->edition == ASCE7_10) {
+			add_lines(&gx, &gy, p, p->a, p->beyond);
+		} else {
+			add_lines(&gx, &gy, p, 0.2 * p->h, p->beyond);
+			add_lines(&gx, &gy, p, 0.6 * p->h, p->beyond);
+			add_lines(&gx, &gy, p, 1.2 * p->h, p->beyond);
+		}
+		fill(&m, p, &gx, &gy, flat_zone);
+		break;
+	case MAP_GABLE:
+		add_lines(&gx, &gy, p, p->a, 0.0);
+		fill(&m, p, &gx, &gy, gable_zone);
+		break;
+	}
+	m.known = true;
+	m.confidence = FROM_MEMORY;
+	m.note = p->edition == ASCE7_22 ? "the gable maps of 7-22 are inferred from the zones of "
+					  "7-16; widths are measured on plan "
+					  "from the roof edge, overhang included (from memory)"
+					: "widths are measured on plan from the roof edge, "
+					  "overhang included (from memory)";
+	return m;
+}
+
+int zone_areas(const struct zone_shape *shape, int shapes, const struct polygon *part,
+	       double area[ZONE_COUNT])
+{
+	const double whole = polygon_area(part);
+	int touched = 0;
+
+	for (int z = 0; z < ZONE_COUNT; z++)
+		area[z] = 0.0;
+	for (int i = 0; i < shapes; i++) {
+		const struct polygon common = polygon_clip(part, &shape[i].shape);
+
+		area[shape[i].zone] += polygon_area(&common);
+	}
+	for (int z = 0; z < ZONE_COUNT; z++) {
+		if (area[z] < 1e-9 * whole)
+			area[z] = 0.0;
+		touched += area[z] > 0.0;
+	}
+	return touched;
+}
+
+enum zone zone_worst(const struct zone_shape *shape, int shapes, const struct polygon *part,
+		     enum edition edition, double theta, zone_rank_fn *rank)
+{
+	double area[ZONE_COUNT];
+	enum zone worst = ZONE_COUNT;
+	int worst_rank = 0;
+
+	if (rank == NULL)
+		rank = zone_rank;
+	zone_areas(shape, shapes, part, area);
+	for (int z = 0; z < ZONE_COUNT; z++) {
+		if (area[z] > 0.0 &&
+		    (worst == ZONE_COUNT || rank(edition, theta, (enum zone)z) > worst_rank)) {
+			worst = (enum zone)z;
+			worst_rank = rank(edition, theta, (enum zone)z);
+		}
+	}
+	return worst;
+}
