@@ -20,6 +20,22 @@ double array_snow(const struct context *c, int i, double y_high)
 	return s->array + (from_ridge < s->surcharge_length ? s->surcharge : 0);
 }
 
+/* in: b l */
+static double tributary_area(const double *in)
+{
+	return in[0] * in[1];
+}
+
+const struct step step_tributary_area = {
+	.name = "tributary-area", .symbol = "A", .unit = UNIT_FT2,
+	.title = "effective wind area of an attachment: its tributary area", .formula = "b l",
+	.clause = { [ASCE7_10] = "ASCE/SEI 7-10 26.2", [ASCE7_16] = "ASCE/SEI 7-16 26.2", [ASCE7_22] = "ASCE/SEI 7-22 26.2" },
+	.confidence = FROM_MEMORY,
+	.in = { { "b", UNIT_FT, "half the way to the feet on either side" },
+	        { "l", UNIT_FT, "length of collector, up the slope, that the line of feet carries" } },
+	.value = tributary_area,
+};
+
 /* in: fW p fD d theta A */
 static double uplift(const double *in)
 {
@@ -226,6 +242,7 @@ void attachment_explain(struct context *c, const struct attachment *a, struct tr
 	const struct check_value *target = &a->check[a->governs];
 	struct attachment again = *a;
 
+	STEP(wind_trace, step_tributary_area, a->tributary_width, a->tributary_depth);
 	wind(c, &again, wind_trace);
 	for (int i = 0; i < c->combinations; i++) {
 		const struct load_combination *k = &c->combination[i];

@@ -28,6 +28,14 @@ static double deflection_divisor(const struct job *job)
 	return 360;
 }
 
+static struct lumber_service service(const struct context *c)
+{
+	const struct job_framing *f = &c->job->framing;
+
+	return (struct lumber_service){ f->wet == ANSWER_YES, f->incised == ANSWER_YES,
+		                        at_most(f->spacing, 24 * M_PER_IN) && c->r->rafters >= 3, NAN };
+}
+
 void rafter_prepare(struct context *c)
 {
 	const struct job_framing *f = &c->job->framing;
@@ -38,17 +46,13 @@ void rafter_prepare(struct context *c)
 		REMARK_T(c->r, LUMBER_UNKNOWN, (0), f->species, f->grade);
 		return;
 	}
+	const struct lumber_service s = service(c);
+	struct lumber_values v = { .Cr = 1 };
+
 	c->G = c->lumber.G;
+	lumber_adjust(NULL, &c->lumber, 1, &s, &v);
 	*l = (struct lumber_result){ c->lumber.species, c->lumber.grade, c->lumber.G, c->lumber.Fb,
-		                     c->lumber.Fv,      c->lumber.E,     c->lumber.Emin, c->lumber.CF, 1 };
-}
-
-static struct lumber_service service(const struct context *c)
-{
-	const struct job_framing *f = &c->job->framing;
-
-	return (struct lumber_service){ f->wet == ANSWER_YES, f->incised == ANSWER_YES,
-		                        at_most(f->spacing, 24 * M_PER_IN) && c->r->rafters >= 3, NAN };
+		                     c->lumber.Fv,      c->lumber.E,     c->lumber.Emin, c->lumber.CF, v.Cr };
 }
 
 static void keep(struct check_value check[CHECK_COUNT], enum check_id id, double demand, double capacity,

@@ -248,9 +248,11 @@ struct snow_loads asce7_snow_loads(enum edition edition, const struct snow_roof 
 		return s;
 	}
 	add_balanced(&s, edition, roof, &rows, trace);
-	add_rain(&s, edition, roof, rows.risk, trace);
-	add_unbalanced(&s, edition, roof, trace);
-	add_minimum(&s, edition, roof, rows.risk, trace);
+	if (roof->pg > 0) { /* without snow nothing drifts: hd of Eq. 7.6-1 does not vanish with pg */
+		add_rain(&s, edition, roof, rows.risk, trace);
+		add_unbalanced(&s, edition, roof, trace);
+		add_minimum(&s, edition, roof, rows.risk, trace);
+	}
 	if (!isnan(roof->floor))
 		add(&s, (struct snow_load_case){.name = "the authority's minimum",
 						.roof = roof->floor,
