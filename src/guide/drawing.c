@@ -1,0 +1,58 @@
+/* SPDX-License-Identifier: MIT */
+/* Hands out a drawing layer by layer with its sizes in SI, those of the job where it knows them. */
+#include "guide/guide.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "guide/claim.h"
+
+static void add_size(struct guide_layer *layer, const xmlNode *size,
+		     const struct guide_sizes *sizes)
+{
+	const char *from = node_attribute(size, "from");
+	const struct guide_size_row *row = guide_size_find(from, strlen(from));
+	const double of_job = guide_size_value(sizes, row);
+	double value = (double)NAN;
+
+	if (layer->sizes == GUIDE_LAYER_SIZES ||
+	    quantity_parse(node_attribute(size, "value"), DIM_LENGTH, &value) != QUANTITY_OK)
+		return;
+	layer->size[layer->sizes].name = node_attribute(size, "name");
+	layer->size[layer->sizes].of_job = isfinite(of_job) != 0;
+	layer->size[layer->sizes].value = isfinite(of_job) ? of_job : value;
+	layer->sizes++;
+}
+
+static void hand_out_layer(const xmlNode *node, const struct guide_sizes *sizes,
+			   const struct guide_layer_sink *sink)
+{
+	struct guide_layer layer = {.kind = node_attribute(node, "kind"),
+				    .label = node_attribute(node, "label"),
+				    .woven = node_has(node, "woven"),
+				    .plumb = node_has(node, "plumb"),
+				    .status = claim_status(node)};
+
+	for (const xmlNode *s = node_first(node); s; s = node_next(s))
+		if (node_is(s, "size"))
+			add_size(&layer, s, sizes);
+	sink->layer(sink->context, &layer);
+}
+
+bool guide_drawing(const struct guide_library *lib, const struct guide_request *request,
+		   const char *of, const char *view, const struct guide_layer_sink *sink)
+{
+	const struct guide_entry *e = guide_table_find(&lib->page, request->key);
+	const xmlNode *d = e ? node_first(e->node) : NULL;
+
+	while (d && !(node_is(d, "drawing") && strcmp(node_attribute(d, "of"), of) == 0 &&
+		      strcmp(node_attribute(d, "view"), view) == 0))
+		d = node_next(d);
+	if (!d)
+		return false;
+	sink->title(sink->context, node_attribute(d, "title"));
+	for (const xmlNode *layer = node_first(d); layer; layer = node_next(layer))
+		if (node_is(layer, "layer"))
+			hand_out_layer(layer, request->sizes, sink);
+	return true;
+}

@@ -1,0 +1,174 @@
+/* SPDX-License-Identifier: MIT */
+/* The covering library: how a mount foot and a pipe go through each roof covering without letting
+   water in. It is a directory of XML files (details/, described in details/covering.rng); this room
+   reads and checks it, fills in the sizes of a job, hands the text out block by block, hands out
+   drawings layer by layer, and exports the whole library.
+
+   A library is read once and not changed afterwards: any number of threads may read from one. */
+#ifndef RP_GUIDE_H
+#define RP_GUIDE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "guide/sizes.h"
+#include "problem/problem.h"
+#include "quantity/quantity.h"
+
+struct guide_library;
+
+/* Bounds of what is read. The largest file of the library has about 50 kB. */
+#define GUIDE_FILE_MAX (1024u * 1024u)
+#define GUIDE_FILES_MAX 256
+#define GUIDE_DEPTH_MAX 32 /* the schema is the deepest file, with 13 */
+
+/* One file in memory. Names are small letters, digits and hyphens with .xml or .rng behind. */
+struct guide_file {
+	const char *name;
+	const char *data;
+	size_t size;
+};
+
+/* Reads every .xml file of a directory and the schema covering.rng in it. NULL if anything is
+   wrong; then problems says what, with file and line (codes 1xx for reading, 4xx for the library
+   itself). Files with a document type are refused, so there are no entities; nothing is fetched
+   from anywhere. */
+struct guide_library *guide_open(const char *dir, struct problem_list *problems);
+/* The same from memory. The bytes are copied. */
+struct guide_library *guide_open_memory(const struct guide_file *file, size_t files,
+					struct problem_list *problems);
+void guide_close(struct guide_library *lib);
+
+enum guide_use {
+	GUIDE_USE_YES,         /* a crew can do it with these notes */
+	GUIDE_USE_WITH_ROOFER, /* a roofer of that trade does or leads the work on the covering */
+	GUIDE_USE_REFUSED      /* stop: the page says why and what to do instead */
+};
+
+enum guide_slippery { GUIDE_SLIPPERY_UNNAMED, GUIDE_SLIPPERY_NO, GUIDE_SLIPPERY_YES };
+
+/* One page, in the order of the keys. Strings belong to the library. */
+struct guide_page {
+	const char *key;  /* asphalt-laminated */
+	const char *name; /* laminated asphalt shingle */
+	enum guide_use use;
+	enum guide_slippery slippery; /* for the snow load; unnamed counts as no */
+};
+
+size_t guide_page_count(const struct guide_library *lib);
+struct guide_page guide_page_at(const struct guide_library *lib, size_t index);
+/* False if there is no such page. page may be NULL. */
+bool guide_page_find(const struct guide_library *lib, const char *key, struct guide_page *page);
+
+/* Smallest and largest number of a covering's limits, SI (`weight` in Pa, lengths in m, slopes in
+   rad, `life` in years); false if the covering does not give it. Names as in the schema:
+   slope-least, exposure, weight ... */
+bool guide_quantity(const struct guide_library *lib, const char *key, const char *name, double *low,
+		    double *high);
+
+/* Largest of the least sizes that the flashing pieces of a section ("foot" or "pipe") ask for on
+   one edge (down, up, side, width ... as in the schema) at this pitch, m; an unknown pitch (NAN)
+   counts every row. False if no piece says so. What the job works out for itself (up, length) is
+   there for the usual pieces of covering only; down and side hold for all. */
+bool guide_extent(const struct guide_library *lib, const char *key, const char *section,
+		  const char *edge, double pitch, double *least);
+
+enum guide_status {
+	GUIDE_CONFIRMED,
+	GUIDE_SECOND_HAND,
+	GUIDE_FROM_MEMORY,
+	GUIDE_COMMON_PRACTICE,
+	GUIDE_DERIVED,
+	GUIDE_OUR_RULE,
+	GUIDE_STATUS_COUNT,
+	GUIDE_NO_STATUS = GUIDE_STATUS_COUNT /* headings claim nothing */
+};
+/* "common practice"; "" for GUIDE_NO_STATUS. */
+const char *guide_status_text(enum guide_status status);
+
+/* What was read. Strings belong to the library. */
+struct guide_source {
+	const char *id, *title, *seen;
+};
+size_t guide_source_count(const struct guide_library *lib);
+struct guide_source guide_source_at(const struct guide_library *lib, size_t index);
+
+enum guide_kind {
+	GUIDE_TITLE,   /* name of the covering */
+	GUIDE_HEADING, /* level 1 a section of the page, 2 a shared part in it, 3 a piece of
+			  flashing */
+	GUIDE_PARAGRAPH,
+	GUIDE_STEP, /* number counts from 1 through the whole list of steps */
+	GUIDE_BULLET,
+	GUIDE_CAUTION
+};
+
+/* One block of text. All strings are valid only while the sink runs; none is NULL. */
+struct guide_block {
+	enum guide_kind kind;
+	int level;  /* of a heading */
+	int number; /* of a step */
+	enum guide_status status;
+	const char *section; /* element of the page: "foot", "stop" ... ; "" before the first */
+	const char *label;   /* "Sound", "Never", "Choice 1"; "" for none */
+	const char *text;    /* UTF-8, one line, sizes filled in */
+	const char *source;  /* titles and clause of what was read; "" for none */
+};
+
+struct guide_sink {
+	void (*block)(void *context, const struct guide_block *block);
+	void *context;
+};
+
+enum guide_depth {
+	GUIDE_FULL, /* shared parts printed where they belong */
+	GUIDE_BRIEF /* shared parts only named, but for the opening caution, what stops the work,
+		       falls and cautions */
+};
+
+struct guide_request {
+	const char *key;
+	const struct guide_sizes *sizes; /* of the job; NULL: nothing is known */
+	enum unit_system units;
+	enum guide_depth depth;
+};
+
+/* Walks one page from top to bottom. False if the library has no such page; then
+ * PROBLEM_UNKNOWN_COVERING is added. */
+bool guide_notes(const struct guide_library *lib, const struct guide_request *request,
+		 const struct guide_sink *sink, struct problem_list *problems);
+
+#define GUIDE_LAYER_SIZES 12
+
+/* One layer of a drawing, from the inside outwards; see `drawing` in the schema for the frame of
+ * reference. */
+struct guide_layer {
+	const char *kind, *label; /* valid while the sink runs */
+	bool woven, plumb;
+	enum guide_status status;
+	int sizes;
+	struct {
+		const char *name; /* down, up, side, thickness ... */
+		double value;     /* SI */
+		bool of_job;      /* true if the job's own size took the place of the usual one */
+	} size[GUIDE_LAYER_SIZES];
+};
+
+struct guide_layer_sink {
+	void (*title)(void *context, const char *title);
+	void (*layer)(void *context, const struct guide_layer *layer);
+	void *context;
+};
+
+/* of: "foot" or "pipe"; view: "section" or "plan". False if the page has no such drawing. */
+bool guide_drawing(const struct guide_library *lib, const struct guide_request *request,
+		   const char *of, const char *view, const struct guide_layer_sink *sink);
+
+/* Writes the library (every file, the schema, and index.xml, which lists them) into outdir, which
+   is made if missing; with compress also NAME.gz beside each. Same library, same bytes. All files
+   are written beside their places first and renamed when all are whole; if anything fails nothing
+   of this export stays, as far as the file system obeys. */
+bool guide_export(const struct guide_library *lib, const char *outdir, bool compress,
+		  struct problem_list *problems);
+
+#endif
