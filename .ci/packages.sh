@@ -23,8 +23,8 @@ need_packages() {
 	$as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $missing >/dev/null
 }
 
-build_packages="gcc libc6-dev meson ninja-build pkg-config libxml2-dev zlib1g-dev libjansson-dev"
-test_packages="libcmocka-dev libxml2-utils jing default-jre-headless mandoc python3-jsonschema libasan8 libubsan1"
+build_packages="gcc libc6-dev meson ninja-build pkg-config libxml2-dev zlib1g-dev libjansson-dev libcairo2-dev libpango1.0-dev fonts-dejavu-core"
+test_packages="libcmocka-dev libxml2-utils jing default-jre-headless mandoc python3-jsonschema libasan8 libubsan1 poppler-utils librsvg2-bin"
 
 # Debian's own tools first, whatever else the machine carries.
 PATH=/usr/bin:/bin:$PATH

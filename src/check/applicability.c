@@ -9,12 +9,19 @@
 
 static bool stop_form(struct context *c)
 {
-	static const char *const form[] = { "flat", "gable", "hip", "monoslope", "other" };
+	static const char *const form[] = { "flat", "gable", "hip", "monoslope", "other", "multispan", "curved" };
 	const enum roof_form f = c->job->building.form;
 
-	if (f == FORM_GABLE || f == FORM_FLAT)
+	if (f == FORM_HIP && c->job->building.plane == PLANE_UNKNOWN) {
+		REMARK(c->r, PLANE, 0);
+		return true;
+	}
+	if (f < FORM_OTHER)
 		return false;
-	REMARK_T(c->r, FORM, (0), form[f]);
+	REMARK_T(c->r, FORM, (0), form[f],
+	         f == FORM_MULTISPAN ? " (ASCE/SEI 7-16 Figs. 30.3-4 and 30.3-6)"
+	         : f == FORM_CURVED  ? " (ASCE/SEI 7-16 Figs. 27.3-3 and 30.3-7)"
+	                             : "");
 	return true;
 }
 
@@ -23,12 +30,12 @@ bool check_stops(struct context *c)
 	const struct job *job = c->job;
 	bool stop = stop_form(c);
 
-	if (job->site.method == METHOD_LRFD) {
-		REMARK(c->r, LRFD, 0);
-		stop = true;
-	}
 	if (!at_most(job->building.mean_roof_height, 60 * M_PER_FT)) {
 		REMARK(c->r, HEIGHT, job->building.mean_roof_height);
+		stop = true;
+	}
+	if (isfinite(job->framing.temperature) && !at_most(unit_from_si(job->framing.temperature, UNIT_DEG_F), 150)) {
+		REMARK(c->r, HOT_WOOD, job->framing.temperature);
 		stop = true;
 	}
 	if (!at_most(c->theta, 45 * RAD_PER_DEG)) {
@@ -37,10 +44,6 @@ bool check_stops(struct context *c)
 	}
 	if (job->building.enclosure == OPEN_BUILDING) {
 		REMARK(c->r, OPEN_BUILDING, 0);
-		stop = true;
-	}
-	if (!at_most(job->collector.tilt, 2 * RAD_PER_DEG)) {
-		REMARK(c->r, TILTED, job->collector.tilt);
 		stop = true;
 	}
 	return stop;
@@ -63,11 +66,17 @@ static void framing(struct context *c)
 	static const char *const ties[] = { "unknown", "no", "yes" };
 	const struct job_framing *f = &c->job->framing;
 
+	if (f->kind != FRAMING_RAFTER && f->kind != FRAMING_UNKNOWN && f->allowable_uplift > 0 && f->allowable_down > 0) {
+		REMARK_T(c->r, FRAMING_ENTERED, (0), words[f->kind].kind, f->report);
+		return;
+	}
 	if (f->kind != FRAMING_RAFTER) {
 		REMARK_T(c->r, NOT_RAFTER, (0), words[f->kind].kind, words[f->kind].why);
 		return;
 	}
-	if (c->job->building.form != FORM_GABLE || f->ridge == RIDGE_BEAM || f->ridge == RIDGE_WALL)
+	const bool ridged = c->job->building.form == FORM_GABLE || c->job->building.form == FORM_HIP;
+
+	if (!ridged || f->ridge == RIDGE_BEAM || f->ridge == RIDGE_WALL)
 		return;
 	if (!at_least(c->theta, PITCH_RIDGE_BOARD) || f->ties != ANSWER_YES)
 		REMARK_T(c->r, RIDGE, (c->theta), ridge[f->ridge], ties[f->ties]);

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* One attachment under every ASD combination of the code.
+/* One attachment under every combination of the code.
 
    The area that loads it is its reaction on the continuous rail, never less than its plain tributary area; the effective
    wind area that picks the coefficient is the tributary area (ASCE/SEI 7-16 26.2). Pull and side load of the same
@@ -11,6 +11,9 @@
 
 #include "check/check_steps.h"
 #include "check/fastener.h"
+#include "check/load_case.h"
+#include "check/rail_pattern.h"
+#include "check/wind_rule.h"
 
 double array_snow(const struct context *c, int i, double y_high)
 {
@@ -134,55 +137,117 @@ void check_keep(struct check_value check[CHECK_COUNT], enum check_id id, double 
 		check[id] = (struct check_value){ true, demand, capacity, ratio, combination, 1 };
 }
 
-/* One combination on one foot: the foot's tested values, then the screws. `up` is negative where it presses. */
-static void hold(struct context *c, struct attachment *a, const struct force *f, double up, struct trace *trace)
+/* An engineer's value of framing that is not rated here; NAN where sawn rafters are. */
+static double framing_value(const struct context *c, double value)
+{
+	return c->job->framing.kind != FRAMING_RAFTER && value > 0 ? value : (double)NAN;
+}
+
+/* One load case: how it acts, and what it is held against. */
+struct load_case {
+	const struct load_combination *k;
+	unsigned holds; /* of enum held */
+	bool records;
+	int snow;       /* -1: none; c->snow.cases: ice */
+	double area;
+};
+
+static struct force force_of(const struct context *c, const struct load_case *l)
+{
+	return (struct force){ .combination = l->k->text, .CD = case_duration(c, l->k) };
+}
+
+/* One combination on one foot: the foot's tested values, then the screws. `up` is negative where it presses; a force up the
+   slope works on a screw as one down the slope does. */
+static void hold(struct context *c, struct attachment *a, const struct load_case *l, const struct force *f, double up,
+                 struct trace *trace)
 {
 	const struct job_mount *m = &c->job->mount;
+	const double slope = fabs(f->slope);
 
-	check_keep(a->check, CHECK_FOOT_UPLIFT, up, m->allowable_uplift, f->combination);
-	check_keep(a->check, CHECK_FOOT_DOWN, -up, m->allowable_down, f->combination);
-	check_keep(a->check, CHECK_FOOT_SLOPE, f->slope, m->allowable_slope, f->combination);
-	if (!fastener_check(c, trace, f, up, f->slope, a->check))
+	if (l->holds & HOLD_HARDWARE) {
+		check_keep(a->check, CHECK_FOOT_UPLIFT, up, m->allowable_uplift, f->combination);
+		check_keep(a->check, CHECK_FOOT_DOWN, -up, m->allowable_down, f->combination);
+		check_keep(a->check, CHECK_FOOT_SLOPE, slope, m->allowable_slope, f->combination);
+		check_keep(a->check, CHECK_FRAMING_UPLIFT, up, framing_value(c, c->job->framing.allowable_uplift),
+		           f->combination);
+		check_keep(a->check, CHECK_FRAMING_DOWN, -up, framing_value(c, c->job->framing.allowable_down),
+		           f->combination);
+	}
+	if ((l->holds & HOLD_SCREWS) && !fastener_check(c, trace, f, up, slope, a->check))
 		c->couple_unknown = c->couple_unknown || c->fastener_rated;
 }
 
-static void lift(struct context *c, struct attachment *a, const struct load_combination *k, double area,
-                 struct trace *trace)
+static void lift(struct context *c, struct attachment *a, const struct load_case *l, struct trace *trace)
 {
-	struct force f = { .combination = k->text, .CD = k->CD };
+	struct force f = force_of(c, l);
 
-	if (!array_load_up(c, k, a->p_up, area, trace, &f.normal, &f.slope))
+	if (!array_load_up(c, l->k, a->p_up, l->area, trace, &f.normal, &f.slope))
 		return;
-	if (f.normal > a->uplift.normal || !a->uplift.combination)
+	f.normal -= f.slope * a->tip;
+	f.slope += l->k->W * a->p_shear * l->area;
+	if (l->records && (f.normal > a->uplift.normal || !a->uplift.combination))
 		a->uplift = f;
 	if (f.normal > 0)
-		hold(c, a, &f, f.normal, trace);
+		hold(c, a, l, &f, f.normal, trace);
 }
 
-static void press(struct context *c, struct attachment *a, const struct load_combination *k, double snow,
-                  double area, struct trace *trace)
+static void keep_down(struct attachment *a, const struct load_case *l, const struct force *f)
 {
-	struct force f = { .combination = k->text, .CD = k->CD };
+	if (l->records && f->normal > a->down.normal)
+		a->down = *f;
+	if (l->records && f->slope > a->slope.slope)
+		a->slope = *f;
+}
 
-	if (!array_load_down(c, k, a->p_down, snow, area, trace, &f.normal, &f.slope))
+static void press(struct context *c, struct attachment *a, const struct load_case *l, struct trace *trace)
+{
+	struct force f = force_of(c, l);
+	const double snow = l->snow < 0 ? 0 : foot_snow(c, a, l->snow, trace);
+	struct load_combination k = *l->k;
+	const double P = k.Lr * rail_worker(c); /* who steps on the array is its only live load */
+
+	if (P > 0)
+		k.Lr = 0;
+	if (!array_load_down(c, &k, a->p_down, snow, l->area, trace, &f.normal, &f.slope))
 		return;
-	if (f.normal > a->down.normal)
-		a->down = f;
-	if (f.slope > a->slope.slope)
-		a->slope = f;
-	hold(c, a, &f, -f.normal, trace);
+	f.normal += P * c->cos_theta + f.slope * a->tip;
+	f.slope += P * c->sin_theta + held_force(c, a, l->snow, l->k->S, trace) + l->k->W * a->p_shear * l->area;
+	keep_down(a, l, &f);
+	hold(c, a, l, &f, -f.normal, trace);
 }
 
-/* One load case of one combination; snow_case is -1 where there is no snow in it. */
-static void one_case(struct context *c, struct attachment *a, const struct load_combination *k, int snow_case, double area,
-                     struct trace *trace)
+/* Toward the eave, then toward the ridge. */
+static void shake(struct context *c, struct attachment *a, const struct load_case *l, struct trace *trace)
 {
-	if (snow_case < 0) {
-		lift(c, a, k, area, trace);
-		press(c, a, k, 0, area, trace);
-	} else {
-		press(c, a, k, array_snow(c, snow_case, a->tributary.y1), area, trace);
+	const double snow = l->snow < 0 ? 0 : foot_snow(c, a, l->snow, trace);
+
+	for (int sign = 1; sign >= -1; sign -= 2) {
+		struct force f = force_of(c, l);
+
+		if (!array_load_quake(c, l->k, sign, snow, l->area, trace, &f.normal, &f.slope))
+			return;
+		f.normal += f.slope * a->tip;
+		if (sign > 0)
+			f.slope += held_force(c, a, l->snow, l->k->S, trace);
+		keep_down(a, l, &f);
+		if (l->records && -f.normal > a->uplift.normal) {
+			a->uplift = f;
+			a->uplift.normal = -f.normal;
+		}
+		hold(c, a, l, &f, -f.normal, trace);
 	}
+}
+
+static void one_case(struct context *c, struct attachment *a, const struct load_case *l, struct trace *trace)
+{
+	if (l->k->use == COMBINATION_SEISMIC) {
+		shake(c, a, l, trace);
+		return;
+	}
+	if (l->snow < 0)
+		lift(c, a, l, trace);
+	press(c, a, l, trace);
 }
 
 static double loaded_area(const struct attachment *a)
@@ -190,14 +255,37 @@ static double loaded_area(const struct attachment *a)
 	return fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
 }
 
-static void combinations(struct context *c, struct attachment *a)
+/* Snow cases of a combination: with snow all of them, and ice where the foot has it and nothing but dead load goes with
+   it. */
+static int last_snow(const struct context *c, const struct attachment *a, const struct load_combination *k)
 {
-	for (int i = 0; i < c->combinations; i++) {
-		const struct load_combination *k = &c->combination[i];
+	if (k->S <= 0)
+		return 0;
+	return c->snow.cases + (k->W <= 0 && k->use != COMBINATION_SEISMIC && ice_on(c, a) > 0 ? 1 : 0);
+}
 
-		for (int s = k->S > 0 ? 0 : -1; s < (k->S > 0 ? c->snow.cases : 0); s++)
-			one_case(c, a, k, s, loaded_area(a), NULL);
-	}
+/* Runs every case; with a target, records the one whose check comes out the same, and stops there. */
+static void every_case(struct context *c, struct attachment *a, const struct check_value *target, struct trace *trace)
+{
+	struct case_list list[CASE_LIST_MAX];
+	const int lists = case_lists(c, list);
+	const enum check_id governs = a->governs;
+
+	for (int j = 0; j < lists; j++)
+		for (int i = 0; i < list[j].count; i++) {
+			struct load_case l = { &list[j].k[i], list[j].holds, list[j].records, -1, loaded_area(a) };
+			const int end = last_snow(c, a, l.k);
+
+			for (l.snow = l.k->S > 0 ? 0 : -1; l.snow < end; l.snow++) {
+				if (target)
+					memset(a->check, 0, sizeof a->check);
+				one_case(c, a, &l, NULL);
+				if (!target || !check_same(&a->check[governs], target))
+					continue;
+				one_case(c, a, &l, trace);
+				return;
+			}
+		}
 }
 
 static void worst(struct attachment *a)
@@ -220,13 +308,12 @@ static void wind(struct context *c, struct attachment *a, struct trace *trace)
 	a->GCp_up = p.GCp_up;
 	a->GCp_down = p.GCp_down;
 	a->confidence = p.confidence;
-	a->p_up = p.up;
-	a->p_down = p.down;
+	rack_share(c, &c->line[a->line], &p, a, trace);
 }
 
 void attachment_hold(struct context *c, struct attachment *a)
 {
-	combinations(c, a);
+	every_case(c, a, NULL, NULL);
 	worst(a);
 }
 
@@ -244,18 +331,8 @@ void attachment_explain(struct context *c, const struct attachment *a, struct tr
 
 	STEP(wind_trace, step_tributary_area, a->tributary_width, a->tributary_depth);
 	wind(c, &again, wind_trace);
-	for (int i = 0; i < c->combinations; i++) {
-		const struct load_combination *k = &c->combination[i];
-
-		for (int s = k->S > 0 ? 0 : -1; s < (k->S > 0 ? c->snow.cases : 0); s++) {
-			memset(again.check, 0, sizeof again.check);
-			one_case(c, &again, k, s, loaded_area(a), NULL);
-			if (!check_same(&again.check[a->governs], target))
-				continue;
-			one_case(c, &again, k, s, loaded_area(a), fastener);
-			return;
-		}
-	}
+	again.governs = a->governs;
+	every_case(c, &again, target, fastener);
 }
 
 bool check_same(const struct check_value *a, const struct check_value *b)

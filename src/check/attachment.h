@@ -24,6 +24,8 @@ struct array_pressure array_pressure_zone(struct context *c, enum zone zone, dou
                                           struct trace *trace);
 struct array_pressure array_pressure_at(struct context *c, const struct rectangle *part, double A, bool exposed,
                                         struct trace *trace);
+/* False, and says so, where a zone that the array touches has no coefficient, neither the code's nor an entered one. */
+bool array_coefficients_known(struct context *c);
 /* True if gammaE = 1.5 applies to this part of the array. */
 bool array_exposed(const struct context *c, const struct rectangle *part, struct trace *trace);
 

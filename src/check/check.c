@@ -10,9 +10,13 @@
 #include <string.h>
 
 #include "check/attachment.h"
+#include "check/courses.h"
 #include "check/fastener.h"
+#include "check/layout_rule.h"
+#include "check/layout_search.h"
 #include "check/pass.h"
 #include "check/rafter_check.h"
+#include "check/rafter_extra.h"
 #include "check/remedy.h"
 #include "check/verdict.h"
 
@@ -46,6 +50,7 @@ static void prepare(struct context *c, const struct job *job, struct result *r)
 	r->dead = (struct dead_result){ 0 };
 	r->fastener = (struct fastener_result){ 0 };
 	r->lumber = (struct lumber_result){ 0 };
+	r->search = (struct search_result){ 0 };
 	for (int s = 0; s < (int)SECTION_COUNT; s++)
 		r->trace[s] = (struct trace){ r->record[s], 0, TRACE_MAX, 0 };
 }
@@ -60,17 +65,14 @@ static int widest_bay(const struct context *c)
 	return (int)fmax(1, floor(wanted / bay + 1e-9)); /* 1e-9: whole bays must not lose one to the last bit */
 }
 
-/* The widest layout that holds under the context's curve; else the one with the lowest ratio. */
-static bool search(struct context *c, struct layout *layout, struct pass *pass)
+/* From the widest bay down, the first layout that holds under the context's curve; else the one with the lowest ratio. */
+static void walk(struct context *c, const struct zone_spacing zone[ZONE_COUNT], struct layout *layout, struct pass *pass)
 {
-	struct zone_spacing zone[ZONE_COUNT];
 	struct layout trial;
 	double best = HUGE_VAL;
 	bool found = false;
-	const int said = c->r->remarks; /* what a trial layout says does not count */
 	int bays = widest_bay(c);
 
-	spacing_run(c, zone);
 	while (bays > 0) {
 		layout_plan(c, zone, bays, &trial);
 		pass_run(c, &trial, pass);
@@ -82,6 +84,20 @@ static bool search(struct context *c, struct layout *layout, struct pass *pass)
 		if (pass->holds || isfinite(c->job->mount.spacing))
 			break;
 		bays = trial.widest < bays ? trial.widest : bays - 1;
+	}
+}
+
+/* The fewest feet that hold under the context's curve, or the layout that the job asks for; else the least bad. */
+static bool search(struct context *c, struct layout *layout, struct pass *pass)
+{
+	struct zone_spacing zone[ZONE_COUNT];
+	const int said = c->r->remarks; /* what a trial layout says does not count */
+
+	spacing_run(c, zone);
+	walk(c, zone, layout, pass);
+	if (!isfinite(c->job->mount.spacing) && c->lines > 0 && c->fastener_rated) {
+		pass_run(c, layout, pass);
+		layout_search(c, layout, pass);
 	}
 	c->r->remarks = said;
 	pass_run(c, layout, pass);
@@ -121,13 +137,16 @@ static void passes(struct context *c)
 		rate(c, CURVE_RECALLED, &layout, &r->pass[0]);
 		return;
 	}
+	const struct search_result searched = r->search;
 	struct layout recalled;
 
 	c->curve = CURVE_RECALLED;
-	if (search(c, &recalled, &r->pass[0]))
+	if (search(c, &recalled, &r->pass[0])) {
 		rate(c, CURVE_SAFE_SIDE, &recalled, &r->pass[1]);
-	else
-		rate(c, CURVE_RECALLED, &layout, &r->pass[0]);
+		return;
+	}
+	r->search = searched;
+	rate(c, CURVE_RECALLED, &layout, &r->pass[0]);
 }
 
 /* Everything that does not depend on where the feet stand. False if the calculation ends here. */
@@ -142,14 +161,16 @@ static bool set_up(struct context *c)
 		return false;
 	rafter_prepare(c);
 	fastener_prepare(c);
+	rafter_extra_prepare(c);
 	return true;
 }
 
-void check_run_plain(const struct job *job, struct result *r)
+static void run(const struct job *job, struct result *r, bool prove)
 {
 	struct context c;
 
 	prepare(&c, job, r);
+	c.prove = prove;
 	if (!c.code) {
 		REMARK_T(r, EDITION, (0), "of this job");
 		r->verdict = NEEDS_ENGINEER;
@@ -157,10 +178,30 @@ void check_run_plain(const struct job *job, struct result *r)
 	}
 	if (set_up(&c)) {
 		passes(&c);
+		for (int i = 0; i < r->passes; i++)
+			courses_fill(&c, &r->pass[i]);
+		courses_tell(&c, &r->pass[r->judged]);
 		c.curve = r->judged == 1 ? CURVE_SAFE_SIDE : CURVE_RECALLED;
 		pass_explain(&c, &r->pass[r->judged]);
 	}
 	verdict_give(&c);
+}
+
+bool check_layout(const struct job *job, struct result *r, enum wind_curve curve, struct layout *layout, struct pass *pass)
+{
+	struct zone_spacing zone[ZONE_COUNT];
+	struct layout planned;
+	struct context c;
+
+	prepare(&c, job, r);
+	if (!c.code || !set_up(&c))
+		return false;
+	c.curve = curve;
+	spacing_run(&c, zone);
+	layout_plan(&c, zone, r->rafters, &planned);
+	memcpy(layout->cantilever, planned.cantilever, sizeof planned.cantilever);
+	pass_run(&c, layout, pass);
+	return pass->holds;
 }
 
 bool check_explain(const struct job *job, struct result *r, struct check_workspace *w, int attachment)
@@ -180,8 +221,13 @@ bool check_explain(const struct job *job, struct result *r, struct check_workspa
 	return true;
 }
 
+void check_run_plain(const struct job *job, struct result *r)
+{
+	run(job, r, false);
+}
+
 void check_run(const struct job *job, struct result *r, struct check_workspace *w)
 {
-	check_run_plain(job, r);
+	run(job, r, true);
 	remedies_find(job, r, w);
 }

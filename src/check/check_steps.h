@@ -9,7 +9,11 @@
 	S(step_attachment_uplift)     \
 	S(step_attachment_down)       \
 	S(step_attachment_slope)      \
+	S(step_attachment_quake_normal) \
+	S(step_attachment_quake_slope)  \
+	S(step_attachment_held)       \
 	S(step_line_share)            \
+	S(step_rack_upper)            \
 	S(step_tributary_area)
 
 #define S(name) extern const struct step name;

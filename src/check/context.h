@@ -4,9 +4,11 @@
 #define RP_CHECK_CONTEXT_H
 
 #include "check/result.h"
+#include "load/asce7_tilted.h"
 #include "load/loading_code.h"
 #include "resist/lag_lateral.h"
 #include "resist/lumber.h"
+#include "resist/sheet_screw.h"
 #include "table/lookup_covering.h"
 
 /* IBC 1607.14.4.1 (2021), ASCE/SEI 7-22 4.16.1: room under or between collectors above this counts as a place to stand. */
@@ -22,7 +24,39 @@ struct line {
 	double y;              /* of the feet, m up the slope */
 	double x0, x1;         /* of what stands on it */
 	double y_low, y_high;  /* of the strip of collector that this line carries */
+	bool rear;             /* the upper of its two lines */
 };
+
+/* What one fastener carries where it is no lag screw. */
+struct fastening {
+	double pull, side;                   /* allowable, N; before CD where it applies */
+	double tension, washer;              /* of a bolt, N */
+	struct sheet_screw_joint sheet;
+	struct sheet_screw strength;
+};
+
+/* A look-up of a wind coefficient and what it gave: the same few are asked for again and again. */
+#define COEFFICIENT_MEMO 64
+struct coefficient_memo {
+	bool set;
+	enum wind_curve curve;
+	enum zone zone;
+	enum wind_sign sign;
+	double A;
+	struct wind_coefficient found;
+};
+
+/* Wind on a piece of a rafter's strip, likewise. */
+#define STRIP_MEMO 512
+struct strip_memo {
+	bool set, lift, missing, matters;
+	enum wind_curve curve;
+	int rafter;
+	double y0, y1, length, p;
+};
+
+/* Adjusted values of the rafter's lumber for each load duration, likewise. */
+#define LUMBER_MEMO 8
 
 struct context {
 	const struct job *job;
@@ -40,9 +74,27 @@ struct context {
 	unsigned exposed_sides;
 	unsigned flush_failed;
 	double GCpi;
+	double tilt;                         /* collectors against the roof, rad */
+	bool rack;                           /* tilted more than flush rules allow */
+	double foot_height;                  /* over which a foot is bent by the force along the roof, m; 0 on a braced rack */
+	struct tilted_factors tilted;        /* 29.4.3 */
+	double Fh, Fv;                       /* 29.4.1, of a strip one metre wide, N/m */
 	struct snow_loads snow;
-	struct load_combination combination[COMBINATION_MAX];
+	struct load_combination combination[COMBINATION_MAX]; /* of the job's method, without earthquake */
 	int combinations;
+	struct load_combination asd[COMBINATION_MAX]; /* of ASD, for tested allowables */
+	int asds;
+	bool lrfd;
+
+	/* quake.c, snow_extra.c */
+	struct {
+		bool known;
+		double horizontal, vertical; /* of the array's weight */
+		struct load_combination combination[COMBINATION_MAX], asd[COMBINATION_MAX];
+		int combinations, asds;
+	} quake;
+	double held_length; /* of slippery roof above the array, on plan, m; 0: nothing slides against it */
+	double ice;         /* on the overhang, Pa on plan; 0 none */
 
 	/* fastener.c */
 	double G;                            /* of the rafter, for fastenings */
@@ -50,10 +102,22 @@ struct context {
 	struct lag_lateral lateral;
 	struct screw_placement placement;
 	bool fastener_rated;
+	struct fastening fastening;          /* kinds other than lag screws */
+	double hole, hole_depth;             /* in the rafter's top edge, m; 0: none */
+	double tie_factor;                   /* of raised ties, on the allowed span */
+	double net_share;                    /* of a rafter's section modulus beside the hole; 1: no hole */
 
 	/* rafter.c */
 	bool lumber_known;
 	struct lumber_piece lumber;
+
+	bool prove;                          /* the search may take the time to prove that its layout is the best */
+
+	struct coefficient_memo memo[COEFFICIENT_MEMO];
+	struct strip_memo strip[STRIP_MEMO];
+	int lumbers;
+	double duration[LUMBER_MEMO];
+	struct lumber_values adjusted[LUMBER_MEMO];
 
 	/* of the pass under way */
 	enum wind_curve curve;

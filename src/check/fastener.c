@@ -6,11 +6,12 @@
 #include <math.h>
 
 #include "resist/combined.h"
+#include "resist/lrfd.h"
 #include "resist/standoff.h"
 
 /* Thickness between the base plate's underside and the rafter face, and the part of it that gives the screw no side
    bearing. Solid deck counts as a gap too: NDS tabulates no three-layer joint, and a gap is the safe side. */
-static void layers(const struct context *c, double *all, double *gap)
+void fastener_layers(const struct context *c, double *all, double *gap)
 {
 	const double deck = c->job->roof.deck_thickness, covering = c->built_up;
 
@@ -59,7 +60,7 @@ static double group_factor(const struct context *c, struct trace *t)
 	return connection_group_factor(t, job->fastener.count, c->screw.D, job->fastener.spacing, wood, plate);
 }
 
-static void unrated(struct context *c, const char *why)
+void fastener_unrated(struct context *c, const char *why)
 {
 	REMARK_T(c->r, FASTENER_UNRATED, (0), why);
 }
@@ -72,7 +73,7 @@ static bool lengths(struct context *c, double *gap)
 	struct trace *t = &c->r->trace[SECTION_FASTENER];
 	double all;
 
-	layers(c, &all, gap);
+	fastener_layers(c, &all, gap);
 	f->gap = *gap;
 	f->t_up = job->mount.plate_thickness + all;
 	if (!lag_screw_geometry_find(t, job->fastener.diameter, job->fastener.length, job->fastener.thread_length,
@@ -82,6 +83,8 @@ static bool lengths(struct context *c, double *gap)
 	f->p = c->screw.p;
 	f->p_t = c->screw.p_t;
 	f->l_m = c->screw.l_m;
+	c->hole = c->screw.D;
+	c->hole_depth = c->screw.p_tot;
 	f->edge_room = lag_edge_room(t, job->framing.breadth, c->screw.D);
 	remarks(c, &c->screw);
 	return true;
@@ -96,19 +99,23 @@ void fastener_prepare(struct context *c)
 
 	f->lead_hole_low = f->lead_hole_high = (double)NAN;
 	c->fastener_rated = false;
+	if (job->fastener.kind != FASTENER_LAG_SCREW) {
+		fastener_kind_prepare(c);
+		return;
+	}
 	if (!lengths(c, &gap)) {
-		unrated(c, "its diameter, its length or the thickness of what it passes through is not known to the "
+		fastener_unrated(c, "its diameter, its length or the thickness of what it passes through is not known to the "
 		           "published tables.");
 		return;
 	}
 	if (c->G <= 0 || !lag_withdrawal_covers(c->G, c->screw.D)) {
-		unrated(c, "the wood's specific gravity is not known or outside the published range.");
+		fastener_unrated(c, "the wood's specific gravity is not known or outside the published range.");
 		return;
 	}
 	if (!lag_lead_hole(t, c->screw.D, c->G, &f->lead_hole_low, &f->lead_hole_high))
 		f->lead_hole_low = f->lead_hole_high = (double)NAN;
 	if (!lag_lateral_find(t, &c->screw, c->G, 0, job->mount.plate_thickness, gap, &c->lateral)) {
-		unrated(c, "no wood is reached, or the published tables have no steel plate as thin as the foot's.");
+		fastener_unrated(c, "no wood is reached, or the published tables have no steel plate as thin as the foot's.");
 		return;
 	}
 	f->W = lag_withdrawal(t, c->G, c->screw.D);
@@ -119,9 +126,16 @@ void fastener_prepare(struct context *c)
 	                               job->fastener.count > 1 ? job->fastener.spacing : (double)NAN,
 	                               BEARS_TOWARD_END);
 	if (!c->placement.permitted || !c->placement.withdrawal_permitted)
-		unrated(c, "the screws stand closer to each other or to the rafter's end than NDS Tables 12.5.1A, B "
+		fastener_unrated(c, "the screws stand closer to each other or to the rafter's end than NDS Tables 12.5.1A, B "
 		           "and E permit.");
 	c->fastener_rated = c->lateral.permitted && c->placement.permitted && c->placement.withdrawal_permitted;
+}
+
+double fastener_temperature(const struct context *c)
+{
+	const double T = c->job->framing.temperature;
+
+	return isfinite(T) && T > 0 ? T : (double)NAN;
 }
 
 static struct check_value value(double demand, double capacity, const struct force *f, double CD)
@@ -137,6 +151,12 @@ static void keep_worst(struct check_value *kept, struct check_value v)
 		*kept = v;
 }
 
+void fastener_keep(struct check_value check[CHECK_COUNT], enum check_id id, double demand, double capacity,
+                   const struct force *f, double CD)
+{
+	keep_worst(&check[id], value(demand, capacity, f, CD));
+}
+
 bool fastener_check(const struct context *c, struct trace *trace, const struct force *f, double up, double slope,
                     struct check_value check[CHECK_COUNT])
 {
@@ -145,23 +165,31 @@ bool fastener_check(const struct context *c, struct trace *trace, const struct f
 	struct connection_factors k;
 	double couple;
 
-	if (!c->fastener_rated ||
-	    !connection_factors_find(f->CD, job->framing.wet == ANSWER_YES, NAN, false, &k))
+	if (job->fastener.kind != FASTENER_LAG_SCREW)
+		return fastener_kind_check(c, trace, f, up, slope, check);
+	if (!c->fastener_rated || !connection_factors_find(c->lrfd ? 1 : f->CD, job->framing.wet == ANSWER_YES,
+	                                                   fastener_temperature(c), false, &k))
 		return false;
-	if (!standoff_pull(trace, slope, job->mount.height, job->mount.lever_arm, &couple))
+	if (!standoff_pull(trace, slope, c->foot_height, job->mount.lever_arm, &couple))
 		return false;
 	/* the couple is not shared alike: all of it is put on one screw, at the shorter arm */
 	const double pull = fmax(0, up / n + couple);
-	const double Wp = lag_withdrawal_capacity(trace, c->r->fastener.W, c->screw.p_t, &k);
-	const double Z = lateral_adjusted(trace, c->r->fastener.Z, k.CD, k.CM_lateral, k.Ct, c->Cg,
-	                                  c->placement.C_delta, k.Ceg_lateral);
-	const double tension = lag_tension(trace, c->screw.Dr);
+	double Wp = lag_withdrawal_capacity(trace, c->r->fastener.W, c->screw.p_t, &k);
+	double Z = lateral_adjusted(trace, c->r->fastener.Z, k.CD, k.CM_lateral, k.Ct, c->Cg, c->placement.C_delta,
+	                            k.Ceg_lateral);
+	double tension = lag_tension(trace, c->screw.Dr);
+
+	if (c->lrfd) {
+		Wp = lrfd_connection(trace, Wp, f->CD);
+		Z = lrfd_connection(trace, Z, f->CD);
+		tension = lrfd_steel(trace, tension);
+	}
 	const struct combined both = combined_check(trace, pull * n, slope, n, Wp, Z);
 
-	keep_worst(&check[CHECK_WITHDRAWAL], value(pull, Wp, f, k.CD));
-	keep_worst(&check[CHECK_LATERAL], value(fabs(slope) / n, Z, f, k.CD));
+	keep_worst(&check[CHECK_WITHDRAWAL], value(pull, Wp, f, f->CD));
+	keep_worst(&check[CHECK_LATERAL], value(fabs(slope) / n, Z, f, f->CD));
 	if (pull > 0 && slope > 0)
-		keep_worst(&check[CHECK_COMBINED], value(both.resultant, both.capacity, f, k.CD));
+		keep_worst(&check[CHECK_COMBINED], value(both.resultant, both.capacity, f, f->CD));
 	keep_worst(&check[CHECK_TENSION], value(pull, tension, f, 1));
 	return true;
 }

@@ -5,6 +5,22 @@
 
 #include "check/context.h"
 
+/* Thickness between the base plate's underside and the rafter face, and the part of it that gives a fastener no side
+   bearing, m. */
+void fastener_layers(const struct context *c, double *all, double *gap);
+/* Says why the fastener cannot be rated. */
+void fastener_unrated(struct context *c, const char *why);
+/* Holds what a check found against what was kept; CD is the one that belongs to it. */
+void fastener_keep(struct check_value check[CHECK_COUNT], enum check_id id, double demand, double capacity,
+                   const struct force *f, double CD);
+/* Sustained temperature of the wood, K; NAN: not above 100 F. */
+double fastener_temperature(const struct context *c);
+
+/* fastener_kind.c: the two functions below for every kind but the lag screw. */
+void fastener_kind_prepare(struct context *c);
+bool fastener_kind_check(const struct context *c, struct trace *trace, const struct force *f, double up, double slope,
+                         struct check_value check[CHECK_COUNT]);
+
 /* Fills result.fastener and the context's screw; adds remarks on edge room, penetration and whatever keeps the screw from being
    rated (context.fastener_rated is then false). */
 void fastener_prepare(struct context *c);

@@ -1,18 +1,34 @@
 /* SPDX-License-Identifier: MIT */
 /* Lays the job out on its roof plane: x along the eave from the left rake edge, y up the slope from the eave edge.
-   Gable: the plane runs from the eave edge to the ridge. Flat: one plane over the whole roof, y from the low edge. */
+   Gable and hip: the plane runs from the eave edge to the ridge. Flat and monoslope: one plane over the whole roof, y from
+   the low edge. A tilted collector covers less of the roof than its own length. */
 #include "check/context.h"
 
 #include <math.h>
 
+#include "check/courses.h"
+
+#include "job/validate.h"
+
 static void plane(struct context *c)
 {
-	const struct job_building *b = &c->job->building;
-	const double run = b->form == FORM_GABLE ? b->width / 2 + b->eave_overhang
-	                                         : b->width + 2 * b->eave_overhang;
+	c->r->plane_length = job_plane_length(c->job);
+	c->r->plane_slope = job_plane_slope(c->job);
+	c->tilt = job_collector_tilt(c->job);
+	c->rack = !at_most(c->tilt, 2 * RAD_PER_DEG);
+	c->foot_height = c->rack ? 0 : c->job->mount.height;
+}
 
-	c->r->plane_length = b->length + 2 * b->rake_overhang;
-	c->r->plane_slope = run / c->cos_theta;
+/* Clamps stand on the seams of a metal roof: their lines take the rafters' place. */
+static void seams(struct context *c)
+{
+	const double first = c->job->roof.first_seam, spacing = c->job->roof.seam_spacing;
+	struct result *r = c->r;
+
+	while (r->rafters < RAFTER_MAX && spacing > 0 && at_most(first + r->rafters * spacing, r->plane_length)) {
+		r->rafter_x[r->rafters] = first + r->rafters * spacing;
+		r->rafters++;
+	}
 }
 
 static void rafters(struct context *c)
@@ -21,6 +37,10 @@ static void rafters(struct context *c)
 	struct result *r = c->r;
 
 	r->rafters = 0;
+	if (c->job->fastener.kind == FASTENER_SEAM_CLAMP) {
+		seams(c);
+		return;
+	}
 	if (f->measured > 0) {
 		for (int i = 0; i < f->measured; i++)
 			r->rafter_x[r->rafters++] = f->at[i];
@@ -39,7 +59,8 @@ static void collectors(struct context *c)
 {
 	const struct job_collector *k = &c->job->collector;
 	const double w = k->orientation == PORTRAIT ? k->width : k->length;
-	const double l = k->orientation == PORTRAIT ? k->length : k->width;
+	const double chord = k->orientation == PORTRAIT ? k->length : k->width;
+	const double l = c->rack ? chord * cos(c->tilt) : chord;
 	struct result *r = c->r;
 
 	r->collectors = 0;
@@ -60,14 +81,20 @@ static void collectors(struct context *c)
 static void two_lines(struct context *c, int row, double x0, double x1, double y0, double y1)
 {
 	const struct job_rail *rail = &c->job->rail;
-	const double lower = y0 + rail->lower_inset, upper = y1 - rail->upper_inset;
-	const double share = (y1 - y0) * (upper - (y0 + y1) / 2) / (upper - lower);
-	const double split = y0 + share;
+	const double shrink = c->rack ? cos(c->tilt) : 1, more = (y1 - y0) * (1 / shrink - 1) / 2;
+	const double lower = courses_line(c, y0 + rail->lower_inset * shrink,
+	                                  (rail->lower_inset_max - rail->lower_inset) * shrink);
+	const double upper = courses_line(c, y1 - rail->upper_inset * shrink,
+	                                  (rail->upper_inset - rail->upper_inset_max) * shrink);
+	/* strips are as long as the collector itself, so that their areas are its own */
+	const double low = y0 - more, high = y1 + more;
+	const double share = (high - low) * (upper - (y0 + y1) / 2) / (upper - lower);
+	const double split = low + share;
 
 	if (c->lines + 2 > LINE_MAX)
 		return;
-	c->line[c->lines++] = (struct line){ row, lower, x0, x1, y0, split };
-	c->line[c->lines++] = (struct line){ row, upper, x0, x1, split, y1 };
+	c->line[c->lines++] = (struct line){ row, lower, x0, x1, low, split, false };
+	c->line[c->lines++] = (struct line){ row, upper, x0, x1, split, high, true };
 }
 
 static void lines(struct context *c)

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "check/rail.h"
+#include "check/wind_rule.h"
 #include "roof/placement.h"
 
 struct limit_context {
@@ -19,7 +20,10 @@ static double zone_limit(const struct limit_context *l, double xa, double xb)
 	const struct polygon strip = polygon_rectangle(xa, l->line->y_low, xb, l->line->y_high);
 	double area[ZONE_COUNT], least = HUGE_VAL;
 
-	zone_areas(l->c->r->shape, l->c->r->shapes, &strip, area);
+	int count;
+	const struct zone_shape *zones = array_zones(l->c, &count);
+
+	zone_areas(zones, count, &strip, area);
 	for (int z = 0; z < (int)ZONE_COUNT; z++)
 		if (area[z] > 0)
 			least = fmin(least, l->zone[z].exact);

@@ -1,32 +1,21 @@
 /* SPDX-License-Identifier: MIT */
 /* The loads that do not depend on where a foot stands: velocity pressure and zones, the conditions of the flush-array rule,
    snow cases, dead load, combinations. */
-#include "check/context.h"
+#include "check/load_case.h"
+#include "check/wind_rule.h"
 
 #include <math.h>
 
+#include "load/asce7_drift.h"
 #include "load/gravity.h"
 #include "load/triggers.h"
-
-static enum wind_roof wind_roof(const struct context *c)
-{
-	return c->job->building.form == FORM_GABLE ? WIND_ROOF_GABLE : WIND_ROOF_FLAT;
-}
-
-/* Run of the far plane of a gable, eave overhang included, on plan; 0 on a flat roof. */
-static double beyond(const struct context *c)
-{
-	const struct job_building *b = &c->job->building;
-
-	return b->form == FORM_GABLE ? b->width / 2 + b->eave_overhang : 0;
-}
 
 /* Height that the zone width is taken from: mean roof height, or the eave's up to 10 degrees (ASCE/SEI 7-16 Fig. 30.3-1
    notes). */
 static double zone_height(const struct context *c)
 {
 	const struct job_building *b = &c->job->building;
-	const double run = b->form == FORM_GABLE ? b->width / 2 : b->width;
+	const double run = plane_run(c);
 
 	if (!at_most(c->theta, 10 * RAD_PER_DEG))
 		return b->mean_roof_height;
@@ -37,7 +26,7 @@ static bool velocity(struct context *c)
 {
 	static const char letter[] = { 'B', 'C', 'D' };
 	const struct job_site *s = &c->job->site;
-	const struct wind_site site = { s->wind_speed, letter[s->exposure], s->Kzt, s->elevation,
+	const struct wind_site site = { s->wind_speed, letter[s->exposure], check_Kzt(c), s->elevation,
 		                        c->job->building.mean_roof_height };
 	struct wind_result *w = &c->r->wind;
 
@@ -61,14 +50,7 @@ static bool zones(struct context *c)
 	const double least = fmin(b->length, b->width);
 
 	r->wind.a = asce7_zone_width(least, zone_height(c), &r->trace[SECTION_WIND]);
-	const struct zone_plane plane = { c->code->edition, wind_roof(c),      c->theta,  r->plane_length,
-		                          r->plane_slope,   beyond(c),         r->wind.a, b->mean_roof_height };
-	const struct zone_map map = zone_map_of(&plane);
-
-	r->shapes = map.known ? map.shapes : 0;
-	for (int i = 0; i < r->shapes; i++)
-		r->shape[i] = map.shape[i];
-	return map.known;
+	return plane_zones(c, r->wind.a);
 }
 
 /* Facts of the array as the flush rule asks for them, and which of its sides the wind reaches first. */
@@ -77,25 +59,28 @@ static void flush(struct context *c)
 	const struct job_collector *k = &c->job->collector;
 	struct result *r = c->r;
 	const struct rectangle *first = &r->collector[0];
-	const bool gable = c->job->building.form == FORM_GABLE;
-	const double h2 = k->clearance + k->depth;
+	const double chord = k->orientation == PORTRAIT ? k->length : k->width;
+	const double h2 = c->rack ? k->clearance + chord * sin(c->tilt) + k->depth * cos(c->tilt)
+	                          : k->clearance + k->depth;
+	const bool ridged = plane_beyond(c) > 0;
 	const double upper = r->array_to_ridge;
 	const double edges = fmin(fmin(r->array_to_left, r->array_to_right), r->array_to_eave);
 	const struct flush_array array = {
-		k->tilt,       h2,
+		c->tilt,       h2,
 		k->columns,    k->rows,
 		k->column_gap, k->row_gap,
 		first->x1 - first->x0, first->y1 - first->y0,
-		gable ? edges : fmin(edges, upper),
-		gable ? upper : (double)INFINITY,
+		ridged ? edges : fmin(edges, upper),
+		ridged ? fmin(upper, plane_to_hip(c, &r->array)) : (double)INFINITY,
 	};
 
 	r->wind.h2 = h2;
-	r->wind.Lp = first->y1 - first->y0;
+	r->wind.h1 = k->clearance + k->depth * cos(c->tilt);
+	r->wind.Lp = c->rack ? chord : first->y1 - first->y0;
 	c->flush_failed = solar_flush_failed(&array);
 	r->wind.flush_failed = c->flush_failed;
 	r->wind.gammaa_allowed = c->code->solar_provision && c->flush_failed == 0;
-	for (int i = 0; i < (int)FLUSH_CONDITION_COUNT && c->code->solar_provision; i++)
+	for (int i = 0; i < (int)FLUSH_CONDITION_COUNT && c->code->solar_provision && !c->rack; i++)
 		if (c->flush_failed & FLUSH_BIT(i))
 			REMARK_T(r, FLUSH_LOST, (0), flush_condition_text((enum flush_condition)i));
 	c->around = (struct array_surroundings){
@@ -103,10 +88,23 @@ static void flush(struct context *c)
 		.h2 = h2,
 		.Lp = r->wind.Lp,
 		.to_roof_edge = { r->array_to_left, r->array_to_right, r->array_to_eave,
-		                  gable ? upper + r->plane_slope : upper },
+		                  upper + plane_beyond(c) / c->cos_theta },
 		.to_array = { INFINITY, INFINITY, INFINITY, INFINITY },
 	};
 	c->exposed_sides = solar_exposed_sides(&c->around, &r->trace[SECTION_WIND]);
+	wind_rule_choose(c);
+}
+
+/* The larger of the authority's own minimum and its ground-to-roof rule; NAN where there is neither. */
+static double least_snow(const struct context *c)
+{
+	const struct job *job = c->job;
+	const double rule = isfinite(job->snow.local_factor)
+	                            ? snow_local(job->snow.local_factor, job->site.ground_snow,
+	                                         &c->r->trace[SECTION_SNOW])
+	                            : (double)NAN;
+
+	return fmax(job->site.roof_snow_minimum, rule); /* fmax passes over a NAN */
 }
 
 static struct snow_roof snow_roof(const struct context *c)
@@ -114,12 +112,14 @@ static struct snow_roof snow_roof(const struct context *c)
 	static const char letter[] = { 'B', 'C', 'D' };
 	const struct job *job = c->job;
 	const struct job_building *b = &job->building;
-	const bool gable = b->form == FORM_GABLE;
+	const bool gable = b->form == FORM_GABLE || b->form == FORM_HIP;
 
 	return (struct snow_roof){
 		.pg = job->site.ground_snow,
-		.level = job->site.ground_snow_level == SNOW_STRENGTH ? GROUND_SNOW_STRENGTH
-		                                                      : GROUND_SNOW_SERVICE,
+		/* nothing is nothing at either level */
+		.level = !(job->site.ground_snow > 0)                     ? c->code->ground_snow
+		         : job->site.ground_snow_level == SNOW_STRENGTH ? GROUND_SNOW_STRENGTH
+		                                                        : GROUND_SNOW_SERVICE,
 		.risk_category = (int)job->site.risk_category + 1,
 		.terrain = letter[job->site.exposure],
 		.exposure = (enum roof_exposure)job->site.snow_exposure,
@@ -134,8 +134,8 @@ static struct snow_roof snow_roof(const struct context *c)
 		.slippery = c->covering && c->covering->slippery == COVERING_SLIPPERY_YES,
 		.sliding_room = b->sliding_room == ANSWER_YES,
 		.several_rows = job->collector.rows > 1,
-		.floor = job->site.roof_snow_minimum,
-		.W2 = NAN,
+		.floor = least_snow(c),
+		.W2 = job->snow.W2,
 	};
 }
 
@@ -150,6 +150,7 @@ static bool snow(struct context *c)
 	*s = (struct snow_result){ .Ce = c->snow.Ce, .Ct = c->snow.Ct, .Is = c->snow.Is, .pf = c->snow.pf,
 		                   .pm = c->snow.pm, .Cs_roof = c->snow.Cs_roof, .Cs_array = c->snow.Cs_array,
 		                   .Cs_before = c->snow.Cs_before };
+	snow_extra_prepare(c);
 	for (int i = 0; i < c->snow.cases && i < SNOW_CASE_MAX; i++)
 		s->snow[s->cases++] = c->snow.snow[i];
 	if (job_given(c->job, FIELD_SITE_ROOF_SNOW_MINIMUM) && c->snow.cases > 0 &&
@@ -189,9 +190,40 @@ static void roof_live(struct context *c)
 	const struct job_framing *f = &c->job->framing;
 	const struct job_collector *k = &c->job->collector;
 
-	c->r->Lr = gravity_roof_live(f->span * f->spacing, c->theta, &c->r->trace[SECTION_SNOW]);
+	const double At = f->span * f->spacing;
+	struct trace *t = &c->r->trace[SECTION_SNOW];
+
+	c->r->Lr = c->job->live.rule == LIVE_IRC_TABLE ? gravity_roof_live_irc(At, c->theta, t)
+	                                               : gravity_roof_live(At, c->theta, t);
 	if (k->rows > 1 && !at_most(k->row_gap, ROOM_TO_STAND))
 		REMARK(c->r, WALK_GAP, k->row_gap);
+}
+
+/* Those with earthquake apart, so that only what is rated for it meets them. */
+static int take(const struct context *c, enum combination_method method, bool earthquake,
+                struct load_combination out[COMBINATION_MAX])
+{
+	struct load_combination all[COMBINATION_MAX];
+	const int n = c->code->combinations(c->code->edition, method, true, all);
+	int kept = 0;
+
+	for (int i = 0; i < n; i++)
+		if ((all[i].use == COMBINATION_SEISMIC) == earthquake)
+			out[kept++] = all[i];
+	return kept;
+}
+
+static void combinations(struct context *c)
+{
+	c->lrfd = c->job->site.method == METHOD_LRFD;
+	const enum combination_method method = c->lrfd ? COMBINATION_LRFD : COMBINATION_ASD;
+
+	c->combinations = take(c, method, false, c->combination);
+	c->quake.combinations = take(c, method, true, c->quake.combination);
+	c->asds = take(c, COMBINATION_ASD, false, c->asd);
+	c->quake.asds = take(c, COMBINATION_ASD, true, c->quake.asd);
+	if (c->lrfd)
+		REMARK(c->r, LRFD, 0);
 }
 
 bool check_loads(struct context *c)
@@ -201,8 +233,9 @@ bool check_loads(struct context *c)
 	if (!velocity(c))
 		return false;
 	flush(c);
-	if (!snow(c) || !zones(c))
+	if (!snow(c) || !zones(c) || !array_coefficients_known(c))
 		return false;
-	c->combinations = c->code->combinations(c->code->edition, COMBINATION_ASD, false, c->combination);
-	return c->combinations > 0;
+	combinations(c);
+	quake_prepare(c);
+	return c->combinations > 0 && c->asds > 0;
 }

@@ -6,8 +6,10 @@
 #include <string.h>
 
 #include "check/attachment.h"
+#include "check/layout_rule.h"
 #include "check/rafter_check.h"
 #include "check/rail.h"
+#include "check/rail_pattern.h"
 
 static void place(const struct context *c, const struct layout *layout, int line, struct pass *pass)
 {
@@ -54,12 +56,13 @@ static void run_line(struct context *c, const struct layout *layout, int line, s
 		pass->complete = false;
 		return;
 	}
+	rail_snow_widths(c, &c->line[line], &pass->attachment[first], rail->count);
 	for (int i = first; i < pass->attachments; i++)
 		attachment_run(c, &pass->attachment[i]);
 	rail_run(c, &c->line[line], &pass->attachment[first], rail->count, rail, NULL);
 }
 
-/* A pressure that the maker rates, against the same combinations as a foot meets. The effective wind area is one
+/* A pressure that the maker rates, against the ASD combinations. The effective wind area is one
    collector's. */
 static void run_collectors(struct context *c, struct pass *pass)
 {
@@ -72,8 +75,8 @@ static void run_collectors(struct context *c, struct pass *pass)
 		const struct array_pressure p = array_pressure_at(c, part, k->length * k->width,
 		                                                  array_exposed(c, part, NULL), NULL);
 
-		for (int j = 0; j < c->combinations; j++) {
-			const struct load_combination *x = &c->combination[j];
+		for (int j = 0; j < c->asds; j++) {
+			const struct load_combination *x = &c->asd[j];
 
 			if (array_load_up(c, x, p.up, 1, NULL, &normal, &slope))
 				check_keep(pass->collector, CHECK_COLLECTOR_UPLIFT, normal, k->rated_uplift, x->text);
@@ -83,6 +86,17 @@ static void run_collectors(struct context *c, struct pass *pass)
 					           x->text);
 		}
 	}
+}
+
+double pass_collector_ratio(struct context *c, struct pass *pass)
+{
+	double ratio = 0;
+
+	run_collectors(c, pass);
+	for (int i = 0; i < (int)CHECK_COUNT; i++)
+		if (pass->collector[i].rated)
+			ratio = fmax(ratio, pass->collector[i].ratio);
+	return ratio;
 }
 
 static void link_take(struct pass *pass, const struct check_value check[CHECK_COUNT], int at)
@@ -146,7 +160,7 @@ void pass_run(struct context *c, const struct layout *layout, struct pass *pass)
 	run_collectors(c, pass);
 	links(c, pass);
 	governing(pass);
-	pass->holds = pass->complete && !c->coefficient_missing && pass->ratio <= 1;
+	pass->holds = pass->complete && !c->coefficient_missing && pass->ratio <= 1 && !layout_breaks_rule(c, layout);
 }
 
 void pass_explain(struct context *c, const struct pass *pass)

@@ -22,6 +22,13 @@ double mean_bay(const struct result *r);
 /* layout.c: feet on rafters, no bay wider than the zones' spacings, the maker's limit or `bays` rafter spacings. */
 void layout_plan(struct context *c, const struct zone_spacing zone[ZONE_COUNT], int bays, struct layout *out);
 
+/* Worst ratio of the collectors by themselves; overwrites pass->collector. */
+double pass_collector_ratio(struct context *c, struct pass *pass);
+/* Rates one layout of a job by itself under one curve, rules of the layout included; true if it holds. For trying
+   layouts one by one. The cantilevers allowed are filled in. */
+bool check_layout(const struct job *job, struct result *result, enum wind_curve curve, struct layout *layout,
+                  struct pass *pass);
+
 /* Rates the layout under the wind curve of the context. */
 void pass_run(struct context *c, const struct layout *layout, struct pass *pass);
 /* Records in the result how the governing attachment, rail and rafter of the pass came about. */

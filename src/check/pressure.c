@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 /* Wind pressure on a piece of the array: every zone it touches is tried, the worst counts. */
-#include "check/attachment.h"
+#include "check/wind_rule.h"
 
 #include <math.h>
+#include <stdint.h>
 #include <string.h>
 
 /* A coefficient read at a smaller area bounds the one at a larger area, never the other way round. */
@@ -20,12 +21,34 @@ static const struct job_coefficient *entered(const struct context *c, enum zone 
 	return best;
 }
 
+static bool equal(double a, double b)
+{
+	return !(a < b) && !(a > b);
+}
+
+/* The code's coefficient; without a trace the look-up is not made twice. */
+static struct wind_coefficient looked_up(struct context *c, enum zone zone, enum wind_sign sign, double A,
+                                         struct trace *trace)
+{
+	const struct wind_place place = { plane_roof(c), c->theta, zone_text(zone), sign, A };
+	uint64_t bits;
+
+	memcpy(&bits, &A, sizeof bits);
+	struct coefficient_memo *m =
+		&c->memo[((bits >> 32 ^ bits) * 31 + (unsigned)zone * 7 + (unsigned)sign) % COEFFICIENT_MEMO];
+
+	if (trace)
+		return c->code->wind_coefficient(c->code->edition, &place, c->curve, trace);
+	if (!m->set || m->curve != c->curve || m->zone != zone || m->sign != sign || !equal(m->A, A))
+		*m = (struct coefficient_memo){ true, c->curve, zone, sign, A,
+			                        c->code->wind_coefficient(c->code->edition, &place, c->curve, NULL) };
+	return m->found;
+}
+
 struct wind_coefficient check_coefficient(struct context *c, enum zone zone, enum wind_sign sign, double A,
                                           struct trace *trace)
 {
-	const struct wind_place place = { c->job->building.form == FORM_GABLE ? WIND_ROOF_GABLE : WIND_ROOF_FLAT,
-		                          c->theta, zone_text(zone), sign, A };
-	struct wind_coefficient k = c->code->wind_coefficient(c->code->edition, &place, c->curve, trace);
+	const struct wind_coefficient k = looked_up(c, zone, sign, A, trace);
 	const struct job_coefficient *e = entered(c, zone, sign, A);
 
 	if (e) {
@@ -33,8 +56,35 @@ struct wind_coefficient check_coefficient(struct context *c, enum zone zone, enu
 		         e->source);
 		return (struct wind_coefficient){ true, e->GCp, USER_ENTERED, e->source, false };
 	}
+	if (!k.known)
+		REMARK_T(c->r, NO_COEFFICIENT, (0), zone_text(zone));
 	c->curve_matters = c->curve_matters || (k.known && k.bounded);
 	return k;
+}
+
+bool array_coefficients_known(struct context *c)
+{
+	const struct rectangle *a = &c->r->array;
+	const struct polygon shape = polygon_rectangle(a->x0, a->y0, a->x1, a->y1);
+	double area[ZONE_COUNT];
+	bool all = true;
+
+	if (c->r->wind.rule == WIND_TILTED)
+		return true;
+	zone_areas(c->r->shape, c->r->shapes, &shape, area);
+	for (int z = 0; z < (int)ZONE_COUNT; z++)
+		for (int down = 0; down <= 1 && area[z] > 0; down++) {
+			const enum wind_sign sign = down ? WIND_DOWN : WIND_UP;
+			const struct wind_place place = { plane_roof(c), c->theta, zone_text((enum zone)z), sign, 1 };
+
+			/* one entered for any area may serve the attachments */
+			if (entered(c, (enum zone)z, sign, HUGE_VAL) ||
+			    c->code->wind_coefficient(c->code->edition, &place, CURVE_RECALLED, NULL).known)
+				continue;
+			REMARK_T(c->r, NO_COEFFICIENT, (0), down ? "down" : zone_text((enum zone)z));
+			all = false;
+		}
+	return all;
 }
 
 bool array_exposed(const struct context *c, const struct rectangle *part, struct trace *trace)
@@ -60,6 +110,8 @@ static struct wind_pressure pressure(const struct context *c, double GCp, double
 struct array_pressure array_pressure_zone(struct context *c, enum zone zone, double A, bool exposed,
                                           struct trace *trace)
 {
+	if (c->r->wind.rule == WIND_TILTED)
+		return tilted_pressure_zone(c, zone, A, exposed, trace);
 	const struct wind_coefficient up = check_coefficient(c, zone, WIND_UP, A, trace);
 	const struct wind_coefficient down = check_coefficient(c, zone, WIND_DOWN, A, trace);
 	struct array_pressure p = { .known = up.known && down.known, .zone = zone };
@@ -84,15 +136,28 @@ struct array_pressure array_pressure_zone(struct context *c, enum zone zone, dou
 	return p;
 }
 
+/* Shares of two pressures, by the areas they act on. */
+static void blend(struct array_pressure *sum, const struct array_pressure *p, double share)
+{
+	sum->up += share * p->up;
+	sum->down += share * p->down;
+	sum->GCp_up += share * p->GCp_up;
+	sum->GCp_down += share * p->GCp_down;
+}
+
 struct array_pressure array_pressure_at(struct context *c, const struct rectangle *part, double A, bool exposed,
                                         struct trace *trace)
 {
 	const struct polygon shape = polygon_rectangle(part->x0, part->y0, part->x1, part->y1);
-	struct array_pressure worst = { .known = false, .zone = ZONE_COUNT };
-	double area[ZONE_COUNT], down = 0;
+	struct array_pressure worst = { .known = false, .zone = ZONE_COUNT }, sum = { .known = false };
+	double area[ZONE_COUNT], down = 0, whole = 0;
 	bool missing = false;
+	int count;
+	const struct zone_shape *zones = array_zones(c, &count);
+	const int touched = zone_areas(zones, count, &shape, area);
 
-	zone_areas(c->r->shape, c->r->shapes, &shape, area);
+	for (int z = 0; z < (int)ZONE_COUNT; z++)
+		whole += area[z];
 	for (int z = 0; z < (int)ZONE_COUNT; z++) {
 		if (area[z] <= 0)
 			continue;
@@ -100,14 +165,22 @@ struct array_pressure array_pressure_at(struct context *c, const struct rectangl
 
 		missing = missing || !p.known;
 		down = fmax(down, p.known ? p.down : 0);
+		blend(&sum, &p, area[z] / whole);
 		if (p.known && (!worst.known || p.up > worst.up))
 			worst = p;
 	}
-	if (missing)
-		REMARK_T(c->r, NO_COEFFICIENT, (0), worst.known ? zone_text(worst.zone) : "?");
-	else if (trace && worst.known)
+	if (!missing && trace && worst.known)
 		worst = array_pressure_zone(c, worst.zone, A, exposed, trace);
 	worst.down = fmax(worst.down, down);
 	worst.known = worst.known && !missing;
+	if (touched > 1 && c->job->collector.straddling == STRADDLING_BY_AREA) {
+		worst.up = sum.up;
+		worst.down = sum.down;
+		worst.GCp_up = sum.GCp_up;
+		worst.GCp_down = sum.GCp_down;
+		REMARK(c->r, STRADDLE_BY_AREA, 0);
+	} else if (touched > 1) {
+		REMARK(c->r, STRADDLE_WORST, 0);
+	}
 	return worst;
 }

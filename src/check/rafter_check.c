@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* Bending, shear and deflection of the rafters under the feet, as they are and with the array, under every ASD
+/* Bending, shear and deflection of the rafters under the feet, as they are and with the array, under every
    combination. Simple spans from support to support: for a rafter that runs on over a purlin or wall this bounds the span
    moment. Not rated: the net section at the lead holes, the tail outside the wall, axial force. */
 #include "check/rafter_check.h"
@@ -8,8 +8,12 @@
 #include <string.h>
 
 #include "check/attachment.h"
+#include "check/fastener.h"
+#include "check/load_case.h"
+#include "check/rafter_extra.h"
 #include "check/rafter_load.h"
 #include "load/triggers.h"
+#include "resist/lrfd.h"
 #include "resist/member.h"
 
 #define PLACE_MAX 8
@@ -33,7 +37,8 @@ static struct lumber_service service(const struct context *c)
 	const struct job_framing *f = &c->job->framing;
 
 	return (struct lumber_service){ f->wet == ANSWER_YES, f->incised == ANSWER_YES,
-		                        at_most(f->spacing, 24 * M_PER_IN) && c->r->rafters >= 3, NAN };
+		                        at_most(f->spacing, 24 * M_PER_IN) && c->r->rafters >= 3,
+		                        fastener_temperature(c) };
 }
 
 void rafter_prepare(struct context *c)
@@ -74,8 +79,35 @@ static double unbraced_length(const struct context *c, double slope_length)
 	return isfinite(brace) ? fmin(brace, slope_length) : slope_length;
 }
 
+static bool adjust(const struct context *c, struct trace *trace, double duration, const struct lumber_service *s,
+                   struct lumber_values *v)
+{
+	return c->lrfd ? lumber_adjust_lrfd(trace, &c->lumber, duration, s, v)
+	               : lumber_adjust(trace, &c->lumber, duration, s, v);
+}
+
+/* Adjusted values for a load duration (or lambda); without a trace they are not worked out twice. */
+static bool adjusted(struct context *c, struct trace *trace, double duration, const struct lumber_service *s,
+                     struct lumber_values *v)
+{
+	if (trace)
+		return adjust(c, trace, duration, s, v);
+	for (int i = 0; i < c->lumbers; i++)
+		if (!(c->duration[i] < duration) && !(c->duration[i] > duration)) {
+			*v = c->adjusted[i];
+			return true;
+		}
+	if (!adjust(c, NULL, duration, s, v))
+		return false;
+	if (c->lumbers < LUMBER_MEMO) {
+		c->duration[c->lumbers] = duration;
+		c->adjusted[c->lumbers++] = *v;
+	}
+	return true;
+}
+
 /* Stresses of one load case against the adjusted values of its duration. */
-static void rate(const struct context *c, const struct rafter_case *k, const struct rafter_forces *f,
+static void rate(struct context *c, const struct rafter_case *k, const struct rafter_forces *f,
                  struct check_value check[CHECK_COUNT], struct trace *trace)
 {
 	const struct job_framing *m = &c->job->framing;
@@ -83,21 +115,28 @@ static void rate(const struct context *c, const struct rafter_case *k, const str
 	const struct section z = section_rectangle(trace, m->breadth, m->depth);
 	struct lumber_values v;
 
-	if (!lumber_adjust(trace, &c->lumber, k->k->CD, &s, &v))
+	const double duration = case_duration(c, k->k), ties = c->tie_factor * c->tie_factor;
+	double demand, capacity;
+
+	if (!adjusted(c, trace, duration, &s, &v))
 		return;
 	if (f->sagging.value > 0) /* the deck holds the compressed top edge: CL = 1 */
-		keep(check, CHECK_RAFTER_BENDING, member_bending_stress(trace, f->sagging.value, z.S),
-		     lumber_bending(trace, v.Fb_star, 1), k->k->text, k->k->CD);
+		keep(check, CHECK_RAFTER_BENDING,
+		     rafter_bending_stress(c, trace, f->sagging.value, f->sagging_at_point, z.S),
+		     lumber_bending(trace, v.Fb_star, 1) * ties, k->k->text, duration);
 	if (f->hogging.value < 0) {
 		const double lu = unbraced_length(c, f->slope_length);
 		const struct stability b = member_stability(trace, m->breadth, m->depth, lu, UNBRACED_OTHER,
 		                                            v.Emin_prime, v.Fb_star);
 
-		keep(check, CHECK_RAFTER_UPLIFT, member_bending_stress(trace, f->hogging.value, z.S),
-		     b.permitted ? lumber_bending(trace, v.Fb_star, b.CL) : 0, k->k->text, k->k->CD);
+		keep(check, CHECK_RAFTER_UPLIFT,
+		     rafter_bending_stress(c, trace, f->hogging.value, f->hogging_at_point, z.S),
+		     b.permitted ? lumber_bending(trace, v.Fb_star, b.CL) * ties : 0, k->k->text, duration);
 	}
+	if (rafter_bearing(c, trace, f, &v, &demand, &capacity))
+		keep(check, CHECK_RAFTER_BEARING, demand, capacity, k->k->text, 1);
 	keep(check, CHECK_RAFTER_SHEAR, member_shear_stress(trace, f->V, m->breadth, m->depth), v.Fv_prime, k->k->text,
-	     k->k->CD);
+	     duration);
 }
 
 static void bow(const struct context *c, const struct rafter_loads *l, double slope_length, const char *name,
@@ -263,12 +302,37 @@ static void rate_rafter(struct context *c, struct pass *pass, int rafter)
 	r->ratio_after = worst(r->after, &r->governs);
 }
 
+/* Clamps on seams hand their loads to the deck, not to one rafter. */
+static bool rated(const struct context *c)
+{
+	return c->lumber_known && c->job->framing.kind == FRAMING_RAFTER &&
+	       c->job->fastener.kind != FASTENER_SEAM_CLAMP;
+}
+
+double rafter_ratio(struct context *c, const struct pass *pass, int rafter)
+{
+	struct rafter_place place[PLACE_MAX];
+	struct check_value check[CHECK_COUNT];
+
+	if (!rated(c))
+		return 0;
+	memset(check, 0, sizeof check);
+	const int places = rafter_places(c, pass, rafter, place, PLACE_MAX);
+
+	for (int i = 0; i < places; i++) {
+		struct inquiry after = { .c = c, .pass = pass, .place = place[i], .array = true, .check = check };
+
+		ask(&after);
+	}
+	return worst(check, NULL);
+}
+
 void rafter_run(struct context *c, struct pass *pass)
 {
 	bool carries[RAFTER_MAX] = { false };
 
 	pass->rafters = 0;
-	if (!c->lumber_known || c->job->framing.kind != FRAMING_RAFTER)
+	if (!rated(c))
 		return;
 	for (int i = 0; i < pass->attachments; i++)
 		carries[pass->attachment[i].rafter] = true;

@@ -6,7 +6,7 @@
 
 #include <math.h>
 
-#include "check/attachment.h"
+#include "check/wind_rule.h"
 
 #define ROW_MAX 16 /* LINE_MAX lines, two a row, cannot stand in more rows than this on a roof: checked by the reader */
 
@@ -47,9 +47,10 @@ static bool carries_feet(const struct context *c, const struct pass *pass, const
 
 int rafter_places(const struct context *c, const struct pass *pass, int rafter, struct rafter_place *out, int max)
 {
-	const struct job_building *b = &c->job->building;
-	const double run = b->form == FORM_GABLE ? b->width / 2 : b->width;
-	const double span = c->job->framing.span;
+	const double run = plane_run_at(c, c->r->rafter_x[rafter]);
+	/* a jack rafter ends at the hip */
+	const double span = run < plane_run(c) ? fmin(c->job->framing.span, fmax(run, M_PER_FT))
+	                                       : c->job->framing.span;
 	const double width = tributary_width(c->r, rafter, c->job->framing.spacing);
 	int n = 0;
 
@@ -105,8 +106,13 @@ static void add_plan(struct context *c, struct rafter_loads *l, const struct raf
 	}
 }
 
+static bool same_number(double a, double b)
+{
+	return !(a < b) && !(a > b);
+}
+
 /* Worst pressure of the zones that this piece of the rafter's strip touches, Pa, down positive. */
-static double roof_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift)
+static double strip_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift)
 {
 	const double x = c->r->rafter_x[p->rafter];
 	const struct polygon strip = polygon_rectangle(x - p->width / 2, y0, x + p->width / 2, y1);
@@ -131,6 +137,43 @@ static double roof_wind(struct context *c, const struct rafter_place *p, double 
 	return worst;
 }
 
+/* The same, asked once: every load case asks for it again. */
+static double roof_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift)
+{
+	const unsigned slot = (unsigned)p->rafter * 67u + (unsigned)(y0 * 1024) * 31u + (unsigned)(y1 * 1024) * 7u + lift;
+	struct strip_memo *m = &c->strip[slot % STRIP_MEMO];
+	const bool missing = c->coefficient_missing, matters = c->curve_matters;
+
+	if (!m->set || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || !same_number(m->y0, y0) ||
+	    !same_number(m->y1, y1) || !same_number(m->length, p->length)) {
+		c->coefficient_missing = c->curve_matters = false;
+		const double pressure = strip_wind(c, p, y0, y1, lift);
+
+		*m = (struct strip_memo){ true, lift, c->coefficient_missing, c->curve_matters, c->curve, p->rafter, y0, y1,
+			                  p->length, pressure };
+	}
+	c->coefficient_missing = missing || m->missing;
+	c->curve_matters = matters || m->matters;
+	return m->p;
+}
+
+/* Adds a border between the first cut and the last, in order; one that is there already is left out. */
+static void cut_in(double *cut, int *cuts, double y)
+{
+	int at = *cuts - 1;
+
+	if (y <= cut[0] || y >= cut[at])
+		return;
+	while (cut[at - 1] > y)
+		at--;
+	if (same_number(cut[at - 1], y))
+		return;
+	for (int k = *cuts; k > at; k--)
+		cut[k] = cut[k - 1];
+	cut[at] = y;
+	(*cuts)++;
+}
+
 /* Wind on the roof itself, piece by piece between the borders of zones and rows; none on the covered share. */
 static void add_wind(struct context *c, struct rafter_loads *l, const struct rafter_place *p, double factor,
                      double share, bool lift)
@@ -144,20 +187,13 @@ static void add_wind(struct context *c, struct rafter_loads *l, const struct raf
 	cut[cuts++] = y1;
 	for (int i = 0; i < c->r->shapes; i++)
 		for (int v = 0; v < c->r->shape[i].shape.n && v < 4; v++)
-			cut[cuts++] = clamp(c->r->shape[i].shape.at[v].y, y0, y1);
+			cut_in(cut, &cuts, c->r->shape[i].shape.at[v].y);
 	for (int row = 0; row < c->job->collector.rows && row < ROW_MAX; row++) {
 		const struct rectangle *k = &c->r->collector[row * c->job->collector.columns];
 
-		cut[cuts++] = clamp(k->y0, y0, y1);
-		cut[cuts++] = clamp(k->y1, y0, y1);
+		cut_in(cut, &cuts, k->y0);
+		cut_in(cut, &cuts, k->y1);
 	}
-	for (int i = 1; i < cuts; i++) /* insertion sort: few, nearly sorted */
-		for (int k = i; k > 0 && cut[k] < cut[k - 1]; k--) {
-			const double swap = cut[k];
-
-			cut[k] = cut[k - 1];
-			cut[k - 1] = swap;
-		}
 	for (int i = 0; i + 1 < cuts; i++) {
 		const double middle = (cut[i] + cut[i + 1]) / 2;
 		double open = 1;
@@ -175,6 +211,17 @@ static void add_wind(struct context *c, struct rafter_loads *l, const struct raf
 	}
 }
 
+/* Part of a foot's force on one rafter that another one carries: all of it on its own, unless the job says with reason that
+   the deck hands some to the two neighbours. At the end of the roof there is one neighbour, who gets no more. */
+static double rafter_share(const struct context *c, int foot, int rafter)
+{
+	const double given = c->job->framing.sharing, s = isfinite(given) && given > 0 ? given : 0;
+
+	if (foot == rafter)
+		return foot > 0 && foot + 1 < c->r->rafters ? 1 - s : 1 - s / 2;
+	return foot == rafter + 1 || foot == rafter - 1 ? s / 2 : 0;
+}
+
 static void add_feet(struct context *c, const struct pass *pass, struct rafter_loads *l, const struct rafter_place *p,
                      const struct rafter_case *k)
 {
@@ -182,22 +229,44 @@ static void add_feet(struct context *c, const struct pass *pass, struct rafter_l
 		const struct attachment *a = &pass->attachment[i];
 		const double h = on_plan(c, a->y) - p->start;
 		const double area = fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
-		double normal = 0, slope;
+		const double share = rafter_share(c, a->rafter, p->rafter);
+		double normal = 0, slope = 0;
 
-		if (a->rafter != p->rafter || h < 0 || h > p->length ||
+		if (share <= 0 || h < 0 || h > p->length ||
 		    l->rafter.points == sizeof l->point / sizeof *l->point)
 			continue;
 		if (k->lift) {
 			if (array_load_up(c, k->k, a->p_up, area, NULL, &normal, &slope))
-				normal = -normal;
+				normal = -(normal - slope * a->tip);
 		} else {
 			const double snow = k->snow_case < 0 ? 0 : array_snow(c, k->snow_case, a->tributary.y1);
 			struct load_combination no_live = *k->k;
 
 			no_live.Lr = 0; /* nobody stands on the array itself */
 			array_load_down(c, &no_live, a->p_down, snow, area, NULL, &normal, &slope);
+			normal += slope * a->tip;
 		}
-		l->point[l->rafter.points++] = (struct rafter_point){ h, 0, normal };
+		l->point[l->rafter.points++] = (struct rafter_point){ h, 0, share * normal };
+	}
+}
+
+/* Drift on the roof beside the array, in four steps that hold the falling load inside. */
+static void add_drift(struct context *c, struct rafter_loads *l, const struct rafter_place *p, const struct rafter_case *k,
+                      double share)
+{
+	const int steps = 4;
+
+	if (!k->array || k->snow_case < 0 || share <= 0)
+		return;
+	const struct snow_load_case *s = &c->snow.snow[k->snow_case];
+	const double part = s->beside_length / steps;
+	const double low = on_plan(c, c->r->array.y0), high = on_plan(c, c->r->array.y1);
+
+	for (int i = 0; i < steps && s->beside > 0; i++) {
+		const double w = rafter_line_load_plan(NULL, k->k->S * s->beside * (steps - i) / steps, p->width);
+
+		add(l, p, high + i * part, high + (i + 1) * part, w, 0);
+		add(l, p, low - (i + 1) * part, low - i * part, w, 0);
 	}
 }
 
@@ -213,6 +282,7 @@ void rafter_load(struct context *c, const struct pass *pass, const struct rafter
 		                       .uniform = out->uniform, .point = out->point };
 	add(out, place, place->start, place->start + place->length, f->D * dead, 0);
 	add_plan(c, out, place, f->S * k->roof_snow, share, false);
+	add_drift(c, out, place, k, share);
 	/* collectors that leave room to stand below them keep nobody off the roof */
 	const double live_share = at_most(c->job->collector.clearance, ROOM_TO_STAND) ? share : 0;
 

@@ -8,8 +8,10 @@
 
 #include "check/attachment.h"
 #include "check/check_steps.h"
+#include "check/rail_pattern.h"
 #include "resist/aluminium.h"
 #include "resist/beam.h"
+#include "resist/lrfd.h"
 
 /* in: R w */
 static double share(const double *in)
@@ -60,17 +62,27 @@ double rail_capacity(const struct context *c, struct trace *trace)
 		return rail->allowable_moment;
 	if (!isfinite(rail->section_modulus) || !rail_alloy_find(rail->alloy, &alloy))
 		return NAN;
+	if (c->lrfd)
+		return rail_allowable_moment(trace, rail->section_modulus, rail_design_stress(trace, &alloy));
 	return rail_allowable_moment(trace, rail->section_modulus, rail_allowable_stress(trace, &alloy));
 }
 
-/* Worst load per area of array over all combinations, either way, Pa. */
-static double worst_load(const struct context *c, const struct attachment *a, int count, const char **combination)
+/* A tested moment is an allowable and goes with the combinations of ASD, a computed one with those of the method. */
+static const struct load_combination *combinations(const struct context *c, bool allowable, int *count)
+{
+	*count = allowable ? c->asds : c->combinations;
+	return allowable ? c->asd : c->combination;
+}
+
+double rail_load(const struct context *c, const struct attachment *a, int count, bool allowable, const char **combination)
 {
 	double worst = 0, normal, slope;
+	int ks;
+	const struct load_combination *list = combinations(c, allowable, &ks);
 
 	for (int i = 0; i < count; i++)
-		for (int k = 0; k < c->combinations; k++) {
-			const struct load_combination *x = &c->combination[k];
+		for (int k = 0; k < ks; k++) {
+			const struct load_combination *x = &list[k];
 
 			if (array_load_up(c, x, a[i].p_up, 1, NULL, &normal, &slope) && normal > worst) {
 				worst = normal;
@@ -138,16 +150,25 @@ void rail_run(struct context *c, const struct line *line, const struct attachmen
 	cantilevers(rail);
 	if (c->job->rail.kind != SUPPORT_RAILS)
 		return;
-	const double w = worst_load(c, a, count, &combination) * (line->y_high - line->y_low);
+	const double depth = line->y_high - line->y_low;
+	const double w = rail_load(c, a, count, isfinite(c->job->rail.allowable_moment), &combination) * depth;
 	const double capacity = rail_capacity(c, trace), EI = stiffness(c);
 
 	if (isfinite(capacity))
 		set(rail, CHECK_RAIL_MOMENT, fabs(beam_worst_moment(&forces).value) * w, capacity, combination);
 	if (isfinite(EI) && isfinite(c->job->rail.deflection_limit)) {
+		const char *service = "";
+		const double w_service = rail_load(c, a, count, true, &service) * depth;
+
 		beam_deflect(&beam, &forces, EI, &bow);
-		set(rail, CHECK_RAIL_DEFLECTION, fabs(bow.span.value) * w,
-		    bow.span_length / c->job->rail.deflection_limit, combination);
+		set(rail, CHECK_RAIL_DEFLECTION, fabs(bow.span.value) * w_service,
+		    bow.span_length / c->job->rail.deflection_limit, service);
 	}
+	double both;
+
+	if (rail_both_ways(c, a, count, fabs(beam_worst_moment(&forces).value) * depth, &both, &combination))
+		set(rail, CHECK_RAIL_BOTH_WAYS, both, 1, combination);
+	rail_patterns(c, line, a, count, capacity, rail);
 	for (int i = 0; i < count && trace; i++)
 		STEP(trace, step_line_share, forces.reaction[i] * w, w);
 }

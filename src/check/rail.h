@@ -10,10 +10,19 @@ bool rail_reactions(const struct line *line, struct attachment *attachment, int 
 /* Moment, deflection and cantilever of the rail under the worst pressure of its attachments. */
 void rail_run(struct context *c, const struct line *line, const struct attachment *attachment, int count,
               struct rail_line *rail, struct trace *trace);
+/* Worst load per area of array over all combinations, either way, normal to the roof, Pa. allowable: over those of ASD,
+   which tested values and deflection limits go with. */
+double rail_load(const struct context *c, const struct attachment *attachment, int count, bool allowable,
+                 const char **combination);
 /* Largest moment that the rail may take, N m; NAN if it is not known. */
 double rail_capacity(const struct context *c, struct trace *trace);
 
 /* A cantilever of a rail that is not rated is at most this share of the largest spacing allowed (common practice). */
 #define CANTILEVER_SHARE (1.0 / 3.0)
+
+/* rail_weak.c: bending about both axes together, 1 is the limit; moment is the largest under a load of 1 per area of array,
+   N m per Pa. False where the second section modulus or the alloy is not known. */
+bool rail_both_ways(const struct context *c, const struct attachment *a, int count, double moment, double *ratio,
+                    const char **combination);
 
 #endif

@@ -20,9 +20,11 @@ enum remark_kind {
 
 /* id, kind, template */
 #define REMARKS(R)                                                                                            \
-	R(FORM, ENGINEER, "The roof form `{t0}` has no confirmed wind coefficients in this program.")             \
+	R(FORM, ENGINEER, "The roof form `{t0}` has no wind coefficients in this program{t1}.")                   \
+	R(PLANE, ENGINEER, "Which plane of the hip roof carries the array is not given (`building.plane`).")      \
 	R(EDITION, ENGINEER, "The edition {t0} is not computed by this version; ASCE/SEI 7-16 is.")               \
-	R(LRFD, ENGINEER, "Load and resistance factor design is not computed by this version; ASD is.")           \
+	R(LRFD, NOTE, "Load and resistance factor design. Tested values of foot, collector and rail are allowables: "  \
+	  "they are held against the ASD combinations of the same edition, all else against LRFD.")               \
 	R(HEIGHT, ENGINEER, "The mean roof height {0 ft 1} is above 60 ft, the limit of the low-rise figures "    \
 	  "(ASCE/SEI 7-16 30.3).")                                                                                \
 	R(STEEP, ENGINEER, "The pitch {0 pitch} is steeper than 45 degrees, beyond the figures of ASCE/SEI 7-16 " \
@@ -37,8 +39,29 @@ enum remark_kind {
 	R(LAYERS, ENGINEER, "There are {0 n} layers of covering: beyond what a general check can judge.")         \
 	R(COVERING_PITCH, ENGINEER, "The covering `{t0}` asks for at least {0 pitch}; this roof has {1 pitch}.")  \
 	R(COVERING_STOP, ENGINEER, "The covering `{t0}` is one that stops the work: {t1}")                        \
-	R(TILTED, ENGINEER, "The collectors stand at {0 deg 1} to the roof; this version rates flush collectors "  \
-	  "(within 2 degrees of the roof, ASCE/SEI 7-16 29.4.4).")                                                \
+	R(TILTED, ENGINEER, "The collectors stand at {0 deg 1} to a roof of {1 pitch}: no rule of the loading standard for collectors "  \
+	  "covers that{t0}. The worse of the forces on rooftop structures (ASCE/SEI 7-16 29.4.1; 7-10 29.5.1) and of the full " \
+	  "roof pressure on the collectors is used as a bound.")                                                  \
+	R(TILTED_LIMIT, NOTE, "The rule for tilted collectors (ASCE/SEI 7-16 29.4.3) is refused: {t0} [{t1}]")    \
+	R(ROOFTOP_FORCE, NOTE, "Wind on one collector as a rooftop structure, strength level: {0 lb 0} level, from either side, and " \
+	  "{1 lb 0} upward, acting together (from memory).")                                                      \
+	R(RACK_BRACED, ASSUMED, "The rack is a braced frame, hinged at its feet: its legs share the force along the roof alike, and carry " \
+	  "its tipping (top {0 in 1} over the roof) as pull and push. Verify: a diagonal brace in the plane of the legs.") \
+	R(ZONE_ENVELOPE, ASSUMED, "The wind zones of this roof are {t0}.")                                        \
+	R(HILL_COUNTS, NOTE, "The {t0} speeds the wind up: Kzt {0 - 2} (H/Lh {1 - 2}, ASCE/SEI 7 26.8).")         \
+	R(HILL_OUT, NOTE, "The {t0} does not count (ASCE/SEI 7 26.8.1): {t1} Kzt is 1.")                          \
+	R(HILL_UNANSWERED, ASSUMED, "hill.{t0} is not answered: yes is taken, so that the hill counts.")          \
+	R(HILL_FROM_MEMORY, ASSUMED, "K1 of a {t0} in exposure {t1} is {0 - 2} H/Lh from memory (ASCE/SEI 7-16 Fig. 26.8-1): read it, and " \
+	  "enter `Kzt` if the book has more.")                                                                    \
+	R(OVERHANG_ARRAY, NOTE, "The array reaches {0 tape} past the wall over the eave overhang, where wind lifts the roof from below " \
+	  "too: its edge zones and the overhang figure of ASCE/SEI 7 30.3 count for the roof there; the collectors are not " \
+	  "loaded from below by the soffit.")                                                                     \
+	R(RAKE_FOOT, ENGINEER, "Attachment {0 n} stands outside the gable wall: the rake overhang is not rated.") \
+	R(STRADDLE_WORST, NOTE, "Pieces that reach into several wind zones are loaded by the worst zone they touch.") \
+	R(STRADDLE_BY_AREA, NOTE, "Pieces that reach into several wind zones are loaded by each zone according to the area in it, as asked " \
+	  "for: a judgement that the standard does not spell out.")                                               \
+	R(UNCHECKED_HIP, UNCHECKED, "The hip rafters and the ridge that carry the jack rafters; the load on a jack rafter that the hip " \
+	  "cuts off is taken to the hip.")                                                                        \
 	R(HEAVY, ENGINEER, "The filled collector weighs {0 psf 1} of its own area; tank-in-collector units need "  \
 	  "their roof designed.")                                                                                 \
 	R(LUMBER_UNKNOWN, ENGINEER, "No design values are tabulated for {t0} {t1}.")                              \
@@ -46,11 +69,66 @@ enum remark_kind {
 	  "couple of the down-slope force cannot be proved.")                                                     \
 	R(SEAT_UNKNOWN, ASSUMED, "What lies between the foot and the rafter is not known: taken as a gap of "     \
 	  "{0 in 3} that gives the screw no side bearing (general dowel equations).")                             \
+	R(HOT_WOOD, ENGINEER, "The rafters are said to keep {0 degF}: above 150 degF wood has no published strength " \
+	  "(NDS 2.3.3, 11.3.4). Keep hot pipes clear of the wood.")                                               \
+	R(RAISED_TIES, NOTE, "The ties stand {0 in} above the plate, {1 - 2} of the height to the ridge: the rafters' allowed " \
+	  "span counts {2 - 2} (IRC rafter tables, footnote, from memory).")                                      \
+	R(TIES_TOO_HIGH, ENGINEER, "The ties stand {0 in} above the plate, more than a third of the {1 in} to the ridge: the " \
+	  "ridge must be a beam or a wall (IRC rafter tables, footnote, from memory).")                           \
+	R(FRAMING_ENTERED, NOTE, "The framing is `{t0}` and is not rated here; the allowables of one foot are an engineer's: {t1}.") \
+	R(SHARING, NOTE, "{0 % 0} of each foot's force goes to the two neighbouring rafters, as entered: {t0}.")   \
+	R(TESTED, NOTE, "The allowables of the {t0} are tested ones, factor {0 - 1}: {t1}.")                      \
+	R(CLIPS_UNKNOWN, ENGINEER, "The clips that hold the metal panel down carry all that the clamps lift, and {t0} is not " \
+	  "given: ask the panel's maker.")                                                                        \
+	R(DECK_UNLIKE, ENGINEER, "The deck mount was tested on {t0} {0 in 3} thick; this deck is {t1}, {1 in 3}: no value may be " \
+	  "carried over.")                                                                                        \
+	R(UNCHECKED_DECK_NAILS, UNCHECKED, "The nails that hold the deck to the rafters, which carry all the lift of mounts screwed " \
+	  "to the deck alone.")                                                                                   \
+	R(SEAM_LINES, NOTE, "Feet stand on the seams, {0 tape} apart, and not on rafters: a rafter number in this report is a " \
+	  "seam's number from the left.")                                                                         \
+	R(HANGER_FREE, NOTE, "A hanger bolt stands free: it is rated as a bolt that bends in the wood under a force {0 in 2} above " \
+	  "the rafter.")                                                                                          \
+	R(HEEL_THRUST, NOTE, "The rafters push outward at the heel with up to {0 lb/ft} of eave with the array, {1 lb/ft} before; ties " \
+	  "and heel nails are not rated.")                                                                        \
+	R(BETTER_FACT, NOTE, "Were the grade stamp to read {t0} {t1}, the worst ratio would be {0 - 2} in place of {1 - 2}: worth a " \
+	  "look.")                                                                                                \
 	R(CROSS_SLOPE, NOTE, "Forces along the eave (wind on the edges, earthquake) are not rated: a 1-1/2 in "   \
 	  "rafter edge cannot give the 4 D edge distance of NDS Table 12.5.1C.")                                  \
+	R(SEISMIC, NOTE, "Earthquake, SDS {0 - 3}: the array pulls its feet sideways with {1 - 3} of its filled weight, "  \
+	  "toward the eave, the ridge or along the eave, and with {2 - 3} up or down (before load factors).")     \
+	R(SEISMIC_EXEMPT, NOTE, "Seismic design category A as entered: exempt from earthquake forces on components " \
+	  "(ASCE/SEI 7 13.1.4, 11.7).")                                                                           \
+	R(SEISMIC_EXEMPT_UNUSED, NOTE, "Seismic design category {t0}: the exemptions of ASCE/SEI 7 13.1.4 by category and " \
+	  "weight rest on memory here and are not used.")                                                         \
+	R(SEISMIC_FACTS, ENGINEER, "ASCE/SEI 7-22 needs CAR and Rpo of Table 13.6-1 and Hf and Rmu of 13.3.1: read them in " \
+	  "the printed standard and enter them under `earthquake`. The earthquake is not computed.")              \
+	R(CROSS_SLOPE_FORCE, UNCHECKED, "Earthquake along the eave: up to {0 lb 0} sideways on one foot ({t0}). It is not " \
+	  "rated: across a rafter a screw needs 4 D of wood to the edge (NDS Table 12.5.1C).")                    \
+	R(UNCHECKED_SEISMIC_FRAME, UNCHECKED, "Earthquake on rails and rafters; only the feet and their screws are rated for it.") \
+	R(PARTIAL_SNOW, NOTE, "Partial snow on the continuous rail (ASCE/SEI 7 7.5) puts {0 % 1} more snow on its worst foot " \
+	  "than even snow does.")                                                                                 \
+	R(DRIFT, NOTE, "Snow drifts against the array: {0 psf 1} on top of the balanced snow at its edges, gone after " \
+	  "{1 tape} (ASCE/SEI 7 7.8); the rafters are checked with it.")                                          \
+	R(NO_DRIFT, NOTE, "No snow drift at the array by ASCE/SEI 7 7.8: {t0}")                                   \
+	R(SLIDE_LOWER, UNCHECKED, "The lower roof below: snow that slides off this roof adds {0 psf 1} over {1 tape} from the eave " \
+	  "({2 lb/ft 0} of eave) to its balanced snow (ASCE/SEI 7 7.9, slippery where it drains over glass).")      \
+	R(SNOW_HELD, NOTE, "Nothing but the array stops the snow on this slippery roof: it pushes {0 lb/ft 0} of the array's upper " \
+	  "edge down the slope, all of it put on the topmost line of feet (no friction, common practice).")       \
+	R(SNOW_GUARDED, NOTE, "The snow above the array is left to the snow guards, which are not checked here.") \
+	R(SNOW_FRICTION, NOTE, "Snow above the array is taken to be held by this rough covering, by friction and frost; no push " \
+	  "on the array is computed.")                                                                            \
+	R(ICE_DAM, NOTE, "Feet stand on the overhang of a warm roof: {0 psf 1} of ice and snow with dead load is checked on them " \
+	  "(ASCE/SEI 7 7.4.5).")                                                                                  \
+	R(LOCAL_SNOW, NOTE, "Local snow rule, as entered: {t0}. Its least roof snow is {0 psf 1}.")               \
+	R(LATERAL_OK, NOTE, "The array and earlier additions weigh {0 % 1} of roof, ceiling and upper half of the walls, not more than " \
+	  "10 % ({t0}): no upgrade of the lateral system by that proxy (common practice).")                       \
+	R(LATERAL_MORE, ENGINEER, "The array and earlier additions weigh {0 % 1} of roof, ceiling and upper half of the walls, more than " \
+	  "10 % ({t0}): the lateral system must be looked at.")                                                   \
+	R(FIVE_EXCEPTED, NOTE, "Housing of at most five units built to the IRC or the conventional light-frame rules, as entered, is " \
+	  "an exception of the 5 % rule ({t0}, from memory); its rafters must still carry the new load, which is the rafter check.") \
 	R(COEFFICIENT, LOOK_UP, "Zone {t0}: with the remembered curve it holds, with the safe side it does not. Read GCp in " \
 	  "{t1}, zone {t0}, at {0 ft2 1}, and enter it as a `coefficient` with its page: remembered {1 - 2}, safe side {2 - 2}.") \
-	R(NO_COEFFICIENT, ENGINEER, "There is no GCp for zone {t0} on this roof; enter the one the book prints.")  \
+	R(NO_COEFFICIENT, ENGINEER, "There is no GCp for zone {t0} on this roof; enter the one the book prints as a `coefficient`.")  \
 	R(COEFFICIENT_USED, ASSUMED, "GCp of zone {t0} is {1 - 2} ({t1}, {t2}); the answer is the same with the "   \
 	  "safe side {2 - 2}. Area {0 ft2 1}.")                                                                   \
 	R(COEFFICIENT_ENTERED, NOTE, "GCp of zone {t0} is {0 - 2} as entered: {t1}.")                             \
@@ -65,9 +143,9 @@ enum remark_kind {
 	R(PUMP_HEAT, NOTE, "Heat that a pump could send to the collectors to melt snow is no design reduction: "  \
 	  "the pump may fail in the storm that brings the snow.")                                                 \
 	R(WALK_GAP, NOTE, "Between the rows {0 in 1} are left open, room to stand: roof live load is applied there.")  \
-	R(FIVE_PERCENT, NOTE, "The rafter's {t0} rises by {0 % 1}, more than 5 %: the existing-building code (IEBC 503.3 " \
+	R(FIVE_PERCENT, NOTE, "The rafter's {t0} rises by {0 % 1}, more than 5 %: the existing-building code ({t1} " \
 	  "and siblings) asks for today's strength; that is the rafter check above.")                             \
-	R(FIVE_PERCENT_OK, NOTE, "No rafter effect rises by more than 5 % (IEBC 503.3 and siblings).")            \
+	R(FIVE_PERCENT_OK, NOTE, "No rafter effect rises by more than 5 % ({t0} and siblings).")            \
 	R(BEFORE_FAILS, NOTE, "The rafter fails today's code before any collector is set: ratio {0 - 2} ({t0}).")  \
 	R(OVERHANG_FOOT, ENGINEER, "Feet stand on the rafter tails outside the wall (attachment {0 n}): the tail is not rated.") \
 	R(RATIO, FAILS, "{t0} at attachment {0 n}: {1 - 2} of what it can carry ({t1}).")                         \
@@ -77,11 +155,33 @@ enum remark_kind {
 	R(EDGE, FAILS, "The hole may miss the rafter's centre by {0 in 3}; the edge distance 1.5 D leaves {1 in 3}.")   \
 	R(PENETRATION, FAILS, "Only {0 in 2} of the screw (tip not counted) reach into the rafter; 4 D is the "   \
 	  "least (NDS 12.1.4.6).")                                                                                \
-	R(FASTENER_UNRATED, FAILS, "The lag screw cannot be rated: {t0}")                                         \
+	R(LRFD_KIND, ENGINEER, "Only lag screws are rated by load and resistance factors here; this fastener's values are "       \
+	  "allowable ones: use method asd.")                                                                      \
+	R(PENETRATION_SCREW, FAILS, "Only {0 in 2} of the wood screw reach into the rafter; 6 D, {1 in 2}, is the least (NDS " \
+	  "12.1.5.6).")                                                                                           \
+	R(FASTENER_UNRATED, FAILS, "The fastener cannot be rated: {t0}")                                          \
+	R(FOOT_BLOCKED, FAILS, "Attachment {0 n} stands on an obstacle or a pipe, or too near to it.")            \
+	R(MAX_SPACING, FAILS, "The feet of line {0 n} stand up to {1 tape} apart; the maker allows {2 tape}.")    \
+	R(SPLICE_END_SPAN, FAILS, "The rail of line {0 n}, laid in lengths of {1 tape} from its left end, is joined in an end " \
+	  "span.")                                                                                                \
+	R(HOLES_NONE, FAILS, "No layout with {0 n} attachments is possible here: the one shown has another number.")  \
+	R(HOLES_BEST, NOTE, "Of all layouts with {0 n} attachments, as the job asks, the one with the lowest worst ratio is shown.")  \
+	R(HOLES_OPEN, NOTE, "A layout with {0 n} attachments is shown, as the job asks; whether another with as many has a lower worst " \
+	  "ratio was not settled within the effort allowed.")                                                     \
+	R(FEWEST, NOTE, "{0 n} attachments are the fewest that hold: every layout with fewer was tried or ruled out. The best with " \
+	  "{1 n} reaches {2 - 2} ({t0}).")                                                                        \
+	R(FEWEST_ABOUT, NOTE, "{0 n} attachments are the fewest that hold: every layout with fewer was tried or ruled out. The best " \
+	  "that was seen with {1 n} reaches {2 - 2} ({t0}).")                                                     \
+	R(FEWEST_PAIRS, NOTE, "{0 n} attachments are the fewest there can be: two on each of {1 n} lines.")        \
+	R(FEWEST_ALONE, NOTE, "{0 n} attachments are the fewest that hold: every layout with fewer was tried or ruled out.")  \
+	R(FEWEST_OPEN, NOTE, "{0 n} attachments hold and at least {1 n} are needed; what lies between was not settled within the " \
+	  "effort allowed.")                                                                                      \
+	R(BEST_LAYOUT, NOTE, "No other layout with as many attachments has a lower worst ratio, or the same and more even shares.") \
+	R(NONE_HOLDS, NOTE, "No layout on these rafters holds: every one was tried or ruled out.")                \
 	R(NO_RAFTER, FAILS, "A rail line has {0 n} rafters to stand on; at least two are needed.")                \
 	R(FIXED_SPACING, FAILS, "The wanted spacing {0 tape} is more than the largest that holds, {1 tape}.")     \
 	R(REMEDY_SPACING, REMEDY, "Feet no more than {0 tape} apart: the worst ratio falls to {1 - 2}.")          \
-	R(REMEDY_LONGER, REMEDY, "A lag screw {2 tape} by {0 tape} in place of the present one: the worst ratio falls to {1 - 2}.") \
+	R(REMEDY_LONGER, REMEDY, "A screw {2 tape} by {0 tape} in place of the present one: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_BOTH, REMEDY, "No single change is enough; these two together are:")                             \
 	R(REMEDY_TWO, REMEDY, "Two screws per foot, {0 in 2} apart along the rafter: the worst ratio falls to {1 - 2}.")  \
 	R(REMEDY_BRACE, REMEDY, "Blocking or strapping that holds the rafters' bottom edges sideways at least every {0 tape}: the worst ratio " \
@@ -97,8 +197,16 @@ enum remark_kind {
 	  "the block and its fastening must be designed.")                                                        \
 	R(REMEDY_NONE, REMEDY, "None of closer feet, longer screws, two screws, a rigid seat, bracing, doubled or shorter rafters or fewer " \
 	  "collectors, alone or two together, makes it hold: an engineer must design a strengthening.")                                              \
+	R(COURSE_MOVED, NOTE, "Line {0 n} stands {1 tape} further {t0} the slope than its inset says, within the clamp range, so that its holes "  \
+	  "land well in the courses.")                                                                            \
+	R(COURSE_CLOSE, NOTE, "The holes of attachments {0 n} to {1 n} land badly in the covering: {t0}. They would land well {2 tape} "  \
+	  "further {t1} the slope, beyond the range of the clamps that is given.")                                \
+	R(COURSE_UNMEASURED, ASSUMED, "The first butt line is taken at the eave edge: whether holes land well in the courses is not known. "  \
+	  "Verify: measure it and give `roof.first-butt`.")                                                       \
+	R(SEAM_CLOSE, NOTE, "{0 n} attachments, the first of them number {1 n}, stand nearer than {2 tape} to a seam: no room for a base.")  \
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \
 	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: no inertia or no limit is given.")         \
+	R(UNCHECKED_RAIL_WEAK, UNCHECKED, "The rail's bending down the slope: no section modulus about that axis is given.") \
 	R(UNCHECKED_FOOT, UNCHECKED, "The foot and its clamp ({t0}): no tested allowable is given.")              \
 	R(UNCHECKED_COLLECTOR, UNCHECKED, "The collector's frame and clamps: no rated pressure is given.")        \
 	R(UNCHECKED_FRAME, UNCHECKED, "The collector's frame as a beam between direct feet: the maker's limits rule.") \
@@ -106,7 +214,7 @@ enum remark_kind {
 	R(UNCHECKED_HEEL, UNCHECKED, "The heel joint, ties, ridge and walls under the rafters, and thrust at the eave.") \
 	R(UNCHECKED_DECK, UNCHECKED, "The roof deck and covering between the feet, which the array does not relieve.")   \
 	R(UNCHECKED_SEISMIC, UNCHECKED, "Earthquake on the array and its feet.")                                  \
-	R(UNCHECKED_SLIDING, UNCHECKED, "Snow sliding from the collectors onto lower roofs, gutters, doors and walks; drift.") \
+	R(UNCHECKED_SLIDING, UNCHECKED, "Snow sliding from the collectors onto lower roofs, gutters, doors and walks.") \
 	R(UNCHECKED_CLAMPS, UNCHECKED, "Clamps between collector and rail; bolts, torque and corrosion.")         \
 	R(UNCHECKED_LATERAL, UNCHECKED, "The building's lateral system (10 % rule).")
 

@@ -20,6 +20,8 @@ static bool closer(struct job *job, double *value)
 
 static bool longer(struct job *job, double *value)
 {
+	if (job->fastener.kind != FASTENER_LAG_SCREW && job->fastener.kind != FASTENER_WOOD_SCREW)
+		return false; /* the values of others are tested, or have nothing to do with the length */
 	job->fastener.length += M_PER_IN;
 	job->fastener.thread_length = NAN;
 	*value = job->fastener.length;
@@ -35,7 +37,8 @@ static bool much_longer(struct job *job, double *value)
 /* Two screws along the rafter at the spacing that needs no reduction, 4 D (NDS Table 12.5.1B). */
 static bool two_screws(struct job *job, double *value)
 {
-	if (job->fastener.count > 1)
+	if (job->fastener.count > 1 || job->fastener.kind == FASTENER_SEAM_CLAMP ||
+	    job->fastener.kind == FASTENER_DECK_MOUNT)
 		return false;
 	job->fastener.count = 2;
 	job->fastener.spacing = 4 * job->fastener.diameter;

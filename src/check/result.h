@@ -5,6 +5,7 @@
 
 #include <stdbool.h>
 
+#include "check/course_place.h"
 #include "check/remark.h"
 #include "job/job.h"
 #include "load/asce7_snow.h"
@@ -33,7 +34,20 @@ enum link { LINK_COLLECTOR, LINK_RAIL, LINK_FOOT, LINK_FASTENER, LINK_RAFTER, LI
 	C(RAFTER_BENDING, RAFTER, "bending of the rafter, load down", PSI)                \
 	C(RAFTER_UPLIFT, RAFTER, "bending of the rafter, net uplift", PSI)                \
 	C(RAFTER_SHEAR, RAFTER, "shear of the rafter", PSI)                               \
-	C(RAFTER_DEFLECTION, RAFTER, "deflection of the rafter", IN)
+	C(RAFTER_DEFLECTION, RAFTER, "deflection of the rafter", IN)                      \
+	C(RAFTER_BEARING, RAFTER, "bearing of the rafter on its support", PSI)            \
+	C(RAIL_BOTH_WAYS, RAIL, "bending of the rail both ways together", NONE)           \
+	C(FRAMING_UPLIFT, FOOT, "uplift on the framing under a foot", LB)                 \
+	C(FRAMING_DOWN, FOOT, "down force on the framing under a foot", LB)               \
+	C(PULL, FASTENER, "pull on the fastener", LB)                                     \
+	C(SIDE, FASTENER, "side load on the fastener", LB)                                \
+	C(PULL_SIDE, FASTENER, "pull and side load on the fastener along their resultant", LB) \
+	C(TOGETHER, FASTENER, "pull and side load on the fastener, shares added", NONE)   \
+	C(BREAK, FASTENER, "tension in the fastener itself", LB)                          \
+	C(WASHER, FASTENER, "bearing of the washer under the rafter", LB)                 \
+	C(SEAM, FASTENER, "pull on the seam under a clamp", LB)                           \
+	C(CLIP, FASTENER, "pull on the panel's clip under a clamp", LB)                   \
+	C(CLIP_SCREW, FASTENER, "pull on the screws of the panel's clip", LB)
 
 enum check_id {
 #define C(id, link, words, unit) CHECK_##id,
@@ -51,7 +65,8 @@ struct check_value {
 	bool rated;
 	double demand, capacity, ratio; /* SI; ratio = demand / capacity */
 	const char *combination;        /* "0.6D + 0.6W" */
-	double CD;                      /* load duration factor that belongs to it; 1 where none */
+	double CD;                      /* load duration factor (LRFD: time effect factor) that belongs to it; 1
+	                                   where none */
 };
 
 /* ASD force on one attachment in one combination: normal to the roof (up is positive in `uplift`, down in `down`) and
@@ -81,13 +96,17 @@ struct attachment {
 	double tributary_width;  /* along the eave, m */
 	double tributary_depth;  /* up the slope, m */
 	double reaction_width;   /* continuous-beam reaction per unit line load, m */
+	double snow_width;       /* the same under the worst pattern of full and half snow; 0: not a rail */
 	double area;             /* effective wind area = tributary area, m2 */
 	enum zone zone;          /* worst touched */
 	bool exposed;            /* gammaE = 1.5 for uplift */
 	double GCp_up, GCp_down;
 	enum confidence confidence;
-	double p_up, p_down;     /* strength-level wind pressure, Pa, both positive */
+	double p_up, p_down;     /* strength-level wind pressure, Pa, both positive; on a rack, the legs' pull and push */
+	double p_shear;          /* wind along the roof on this foot, Pa of its area; 0 on flush arrays */
+	double tip;              /* share of its down-slope weight that presses this foot (minus: lifts it) through the rack */
 	struct force uplift, down, slope; /* the governing ones for uplift, down force and down-slope force */
+	struct course_place course;
 	struct check_value check[CHECK_COUNT]; /* only those of foot and fastener are filled */
 	double ratio;            /* worst of them */
 	enum check_id governs;
@@ -155,7 +174,16 @@ struct pass {
 	int governing_line;
 };
 
+/* What loads the collectors: 29.4.4; 29.4.3; 29.4.1 as a bound. */
+enum wind_rule { WIND_FLUSH, WIND_TILTED, WIND_STRUCTURE };
+
 struct wind_result {
+	enum wind_rule rule;
+	double tilt;             /* of the collectors against the roof, rad */
+	double h1;               /* top of the low edge above the roof, m */
+	unsigned tilted_failed;  /* bit set of failed conditions of 29.4.3 */
+	double gammap, gammac, Lb; /* 29.4.3 */
+	double Fh, Fv, GCr_h, GCr_v; /* 29.4.1, on one collector, N */
 	double Kz, Kd, Ke, Kzt, qh, a;
 	double h2, Lp;           /* top of the array above the roof, chord, m */
 	unsigned flush_failed;   /* bit set of failed conditions of 29.4.4 */
@@ -192,13 +220,30 @@ struct lumber_result {
 	double CF, Cr;
 };
 
+/* What the search for the fewest feet proved. */
+struct search_result {
+	bool ran, found;
+	int wanted;              /* feet that the job asks for; 0: the fewest */
+	int feet;                /* of the layout shown */
+	int bound;               /* no layout with fewer holds */
+	bool settled;            /* bound is feet, or none holds at all: every possibility was looked at or ruled out */
+	bool best;               /* nor is there one with as many feet and a lower worst ratio */
+	bool fewer;              /* the best with one foot less is known: */
+	bool fewer_settled;      /* and is the best of them */
+	double fewer_ratio;
+	enum check_id fewer_governs;
+};
+
 struct result {
 	enum verdict verdict;
+	struct search_result search;
 	int remarks, remarks_dropped;
 	struct remark remark[REMARK_MAX];
 	double plane_length, plane_slope; /* of the roof plane along the eave and up the slope, m */
 	int shapes;
 	struct zone_shape shape[ZONE_SHAPE_MAX];
+	int array_shapes;                  /* zones of the chart for tilted collectors; 0: those of the roof count */
+	struct zone_shape array_shape[ZONE_SHAPE_MAX];
 	int rafters;
 	double rafter_x[RAFTER_MAX];
 	int collectors;

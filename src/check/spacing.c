@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-#include "check/attachment.h"
+#include "check/wind_rule.h"
 #include "check/rail.h"
 
 struct trial {
@@ -35,6 +35,14 @@ static struct attachment typical(struct context *c, enum zone zone, double spaci
 	a.tributary.y1 = c->r->array.y1; /* the strip nearest the ridge, where drifted snow begins */
 	a.p_up = t->pressure.up;
 	a.p_down = t->pressure.down;
+	for (int i = 0; i < c->lines && c->rack && i < 2; i++) { /* the worse leg of a rack */
+		struct attachment leg = a;
+
+		rack_share(c, &c->line[i], &t->pressure, &leg, NULL);
+		a.p_up = i == 0 ? leg.p_up : fmax(a.p_up, leg.p_up);
+		a.p_down = i == 0 ? leg.p_down : fmax(a.p_down, leg.p_down);
+		a.p_shear = fmax(a.p_shear, leg.p_shear);
+	}
 	return a;
 }
 
@@ -42,8 +50,8 @@ static struct attachment typical(struct context *c, enum zone zone, double spaci
 static void rail_trial(const struct context *c, const struct attachment *a, double spacing, struct trial *t)
 {
 	const double capacity = rail_capacity(c, NULL);
-	const double area = fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
-	const double w = fmax(a->uplift.normal, a->down.normal) / area * a->tributary_depth;
+	const char *combination;
+	const double w = rail_load(c, a, 1, isfinite(c->job->rail.allowable_moment), &combination) * a->tributary_depth;
 	const double ratio = w * spacing * spacing / 8 / capacity;
 
 	if (c->job->rail.kind == SUPPORT_RAILS && isfinite(capacity) && ratio > t->ratio) {
@@ -122,7 +130,10 @@ void spacing_run(struct context *c, struct zone_spacing zone[ZONE_COUNT])
 	const struct polygon array = polygon_rectangle(a->x0, a->y0, a->x1, a->y1);
 	double area[ZONE_COUNT];
 
-	zone_areas(c->r->shape, c->r->shapes, &array, area);
+	int count;
+	const struct zone_shape *zones = array_zones(c, &count);
+
+	zone_areas(zones, count, &array, area);
 	for (int z = 0; z < (int)ZONE_COUNT; z++) {
 		zone[z] = (struct zone_spacing){ 0 };
 		if (area[z] > 0)

@@ -5,8 +5,11 @@
 #include <math.h>
 
 #include "check/attachment.h"
+#include "check/layout_rule.h"
+#include "check/layout_search.h"
 #include "check/rafter_load.h"
 #include "check/rail.h"
+#include "check/wind_rule.h"
 
 static bool any(const struct result *r, enum remark_kind kind)
 {
@@ -73,18 +76,18 @@ static void coefficients(struct context *c, bool look_up)
 		if (!isfinite(A))
 			continue;
 		c->curve = CURVE_RECALLED;
-		const struct wind_coefficient recalled = check_coefficient(c, (enum zone)z, WIND_UP, A, NULL);
+		const struct wind_coefficient recalled = array_coefficient(c, (enum zone)z, A);
 
 		c->curve = CURVE_SAFE_SIDE;
-		const struct wind_coefficient safe = check_coefficient(c, (enum zone)z, WIND_UP, A, NULL);
+		const struct wind_coefficient safe = array_coefficient(c, (enum zone)z, A);
 
 		if (!recalled.known || !recalled.bounded)
 			continue;
 		if (look_up)
-			REMARK_T(c->r, COEFFICIENT, (A, recalled.GCp, safe.GCp), zone_text((enum zone)z),
+			REMARK_T(c->r, COEFFICIENT, (A, recalled.GCp, safe.GCp), array_zone_name(c, (enum zone)z),
 			         recalled.figure);
 		else
-			REMARK_T(c->r, COEFFICIENT_USED, (A, recalled.GCp, safe.GCp), zone_text((enum zone)z),
+			REMARK_T(c->r, COEFFICIENT_USED, (A, recalled.GCp, safe.GCp), array_zone_name(c, (enum zone)z),
 			         confidence_text(recalled.confidence), recalled.figure);
 	}
 }
@@ -109,11 +112,11 @@ static void rafters(struct context *c, const struct pass *pass)
 	if (worst->ratio_before > 1)
 		REMARK_T(c->r, BEFORE_FAILS, (worst->ratio_before), "without the array");
 	if (rise_dead > 0.05)
-		REMARK_T(c->r, FIVE_PERCENT, (rise_dead), "dead load");
+		REMARK_T(c->r, FIVE_PERCENT, (rise_dead), "dead load", verdict_iebc(c->job));
 	if (rise_total > 0.05)
-		REMARK_T(c->r, FIVE_PERCENT, (rise_total), "design moment");
+		REMARK_T(c->r, FIVE_PERCENT, (rise_total), "design moment", verdict_iebc(c->job));
 	if (!triggered)
-		REMARK(c->r, FIVE_PERCENT_OK, 0);
+		REMARK_T(c->r, FIVE_PERCENT_OK, (0), verdict_iebc(c->job));
 }
 
 static void feet(struct context *c, const struct pass *pass)
@@ -140,6 +143,9 @@ static void unchecked(struct context *c)
 		REMARK(c->r, UNCHECKED_RAIL, 0);
 	else if (rails && (!isfinite(job->rail.inertia) || !isfinite(job->rail.deflection_limit)))
 		REMARK(c->r, UNCHECKED_RAIL_DEFLECTION, 0);
+	if (rails && isfinite(rail_capacity(c, NULL)) &&
+	    !(isfinite(job->rail.weak_section_modulus) && job->rail.weak_section_modulus > 0))
+		REMARK(c->r, UNCHECKED_RAIL_WEAK, 0);
 	if (!rails)
 		REMARK(c->r, UNCHECKED_FRAME, 0);
 	if (!isfinite(job->mount.allowable_uplift))
@@ -150,18 +156,21 @@ static void unchecked(struct context *c)
 		REMARK_T(c->r, UNCHECKED_FOOT, (0), "down-slope force");
 	if (!isfinite(job->collector.rated_uplift) || !isfinite(job->collector.rated_down))
 		REMARK(c->r, UNCHECKED_COLLECTOR, 0);
-	if (job->framing.kind == FRAMING_RAFTER)
-		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "its net section at the lead holes, its bearing and its tail.");
+	if (job->fastener.kind == FASTENER_SEAM_CLAMP)
+		REMARK_T(c->r, UNCHECKED_RAFTER, (0),
+		         "clamps stand on seams, and the deck spreads what they press; the weight added is not held "
+		         "against the framing.");
+	else if (job->framing.kind == FRAMING_RAFTER)
+		REMARK_T(c->r, UNCHECKED_RAFTER, (0), isfinite(job->framing.bearing_length) && job->framing.bearing_length > 0
+			                                 ? "its tail outside the wall."
+			                                 : "its bearing and its tail outside the wall.");
 	else
 		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "the framing is not a sawn rafter.");
 	REMARK(c->r, UNCHECKED_CLAMPS, 0);
 	REMARK(c->r, CROSS_SLOPE, 0);
 	REMARK(c->r, UNCHECKED_HEEL, 0);
 	REMARK(c->r, UNCHECKED_DECK, 0);
-	REMARK(c->r, UNCHECKED_SEISMIC, 0);
-	REMARK(c->r, UNCHECKED_LATERAL, 0);
-	if (job->site.ground_snow > 0)
-		REMARK(c->r, UNCHECKED_SLIDING, 0);
+	verdict_loads(c);
 }
 
 void verdict_give(struct context *c)
@@ -176,6 +185,9 @@ void verdict_give(struct context *c)
 		coefficients(c, differ);
 		rafters(c, judged);
 		feet(c, judged);
+		plane_remarks(c, judged);
+		layout_rules_tell(c, judged);
+		layout_search_tell(c);
 	}
 	if (c->couple_unknown)
 		REMARK(r, LEVER_ARM, c->job->mount.height);

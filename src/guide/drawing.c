@@ -39,15 +39,30 @@ static void hand_out_layer(const xmlNode *node, const struct guide_sizes *sizes,
 	sink->layer(sink->context, &layer);
 }
 
-bool guide_drawing(const struct guide_library *lib, const struct guide_request *request,
-		   const char *of, const char *view, const struct guide_layer_sink *sink)
+static const xmlNode *find_drawing(const struct guide_library *lib, const char *key, const char *of, const char *view)
 {
-	const struct guide_entry *e = guide_table_find(&lib->page, request->key);
+	const struct guide_entry *e = guide_table_find(&lib->page, key);
 	const xmlNode *d = e ? node_first(e->node) : NULL;
 
 	while (d && !(node_is(d, "drawing") && strcmp(node_attribute(d, "of"), of) == 0 &&
 		      strcmp(node_attribute(d, "view"), view) == 0))
 		d = node_next(d);
+	return d;
+}
+
+bool guide_drawing_along(const struct guide_library *lib, const char *key, const char *of, bool *along)
+{
+	const xmlNode *d = find_drawing(lib, key, of, "section");
+
+	*along = d && strcmp(node_attribute(d, "cut"), "along-course") == 0;
+	return d != NULL;
+}
+
+bool guide_drawing(const struct guide_library *lib, const struct guide_request *request,
+		   const char *of, const char *view, const struct guide_layer_sink *sink)
+{
+	const xmlNode *d = find_drawing(lib, request->key, of, view);
+
 	if (!d)
 		return false;
 	sink->title(sink->context, node_attribute(d, "title"));

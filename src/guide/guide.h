@@ -164,6 +164,9 @@ struct guide_layer_sink {
 bool guide_drawing(const struct guide_library *lib, const struct guide_request *request,
 		   const char *of, const char *view, const struct guide_layer_sink *sink);
 
+/* Whether the section of that drawing is cut along the course instead of up the slope. False if there is none. */
+bool guide_drawing_along(const struct guide_library *lib, const char *key, const char *of, bool *along);
+
 /* Writes the library (every file, the schema, and index.xml, which lists them) into outdir, which
    is made if missing; with compress also NAME.gz beside each. Same library, same bytes. All files
    are written beside their places first and renamed when all are whole; if anything fails nothing

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* The elements of a job file: which stand where, which may occur many times, and where their rows are kept. */
+/* The elements of a job file: which stand where, which may occur many times, and where their
+   rows are kept. */
 #ifndef RP_JOB_ELEMENT_H
 #define RP_JOB_ELEMENT_H
 
@@ -19,19 +20,26 @@ enum element {
 	ELEMENT_RAIL,
 	ELEMENT_MOUNT,
 	ELEMENT_FASTENER,
+	ELEMENT_SNOW,
+	ELEMENT_LIVE,
+	ELEMENT_EARTHQUAKE,
+	ELEMENT_EXISTING,
+	ELEMENT_HILL,
 	ELEMENT_PIPE,
 	ELEMENT_COEFFICIENT,
+	ELEMENT_OBSTACLE,
 	ELEMENT_COUNT
 };
 
 struct element_row {
 	const char *name;
-	enum element parent;    /* of the root: itself */
-	int max;                /* rows; 1 for a single element */
-	size_t array, stride;   /* rows in struct job; single elements: 0 (their fields are offsets in struct job) */
-	size_t count;           /* offset of the int that counts rows; single elements: unused */
+	enum element parent;  /* of the root: itself */
+	int max;              /* rows; 1 for a single element */
+	size_t array, stride; /* rows in struct job; single elements: 0 (their fields are offsets in
+				 struct job) */
+	size_t count;         /* offset of the int that counts rows; single elements: unused */
 	enum field_id first, last; /* its fields */
-	const char *meaning;    /* one sentence */
+	const char *meaning;       /* one sentence */
 };
 
 /* Rows of the element that has most. */

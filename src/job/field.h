@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* The field table: every input of a job is one row. The XML reader, the overrides (`--set roof.pitch=6:12`), the RELAX NG
-   schema, the man page's input reference and the echo of inputs in a report all read this one table. */
+/* The field table: every input of a job is one row. The XML reader, the overrides (`--set
+   roof.pitch=6:12`), the RELAX NG schema, the man page's input reference and the echo of inputs
+   in a report all read this one table. */
 #ifndef RP_FIELD_H
 #define RP_FIELD_H
 
@@ -21,9 +22,11 @@ enum field_type {
 
 enum field_need {
 	NEED_REQUIRED, /* no job without it */
-	NEED_DEFAULT,  /* a default that is a rule of the standard or harmless; told in the report */
-	NEED_ASSUMED,  /* unknown is allowed: the conservative assumption is used, named, ranked, to be verified */
-	NEED_OPTIONAL  /* absent means absent: what depends on it is not checked, and the report says so */
+	NEED_DEFAULT, /* a default that is a rule of the standard or harmless; told in the report */
+	NEED_ASSUMED, /* unknown is allowed: the conservative assumption is used, named, ranked, to
+			 be verified */
+	NEED_OPTIONAL /* absent means absent: what depends on it is not checked, and the report says
+			 so */
 };
 
 enum field_origin { ORIGIN_ABSENT, ORIGIN_DEFAULT, ORIGIN_ASSUMED, ORIGIN_FILE, ORIGIN_OVERRIDE };
@@ -32,27 +35,27 @@ enum field_origin { ORIGIN_ABSENT, ORIGIN_DEFAULT, ORIGIN_ASSUMED, ORIGIN_FILE, 
 #include "job/field_id.h"
 
 struct field_choice {
-	const char *word;  /* as written in the file */
-	int value;         /* enum value */
+	const char *word; /* as written in the file */
+	int value;        /* enum value */
 	const char *meaning;
 };
 
 struct field {
 	enum field_id id;
-	const char *element;    /* job, site, building, roof, framing, rafter, collector, rail, mount, fastener, pipe,
-	                            coefficient */
-	const char *attribute;  /* wind-speed */
+	const char *element; /* job, site, building, roof, framing, rafter, collector, rail, mount,
+				fastener, pipe, coefficient */
+	const char *attribute; /* wind-speed */
 	enum field_type type;
-	enum dimension dimension;  /* of a quantity */
-	enum unit us, si;          /* units that reports use */
-	double min, max;           /* accepted range, SI, inclusive */
+	enum dimension dimension; /* of a quantity */
+	enum unit us, si;         /* units that reports use */
+	double min, max;          /* accepted range, SI, inclusive */
 	enum field_need need;
-	const char *fallback;      /* default or conservative assumption as it would be written; NULL */
+	const char *fallback; /* default or conservative assumption as it would be written; NULL */
 	const struct field_choice *choice; /* ends with NULL word; NULL if none */
-	size_t offset, size;       /* of the member in struct job, or in the repeated element's struct */
-	const char *example;       /* a value as it would be written */
-	const char *meaning;       /* one or two sentences, plain trade words */
-	const char *measured;      /* how it is found on site, an instruction */
+	size_t offset, size;  /* of the member in struct job, or in the repeated element's struct */
+	const char *example;  /* a value as it would be written */
+	const char *meaning;  /* one or two sentences, plain trade words */
+	const char *measured; /* how it is found on site, an instruction */
 };
 
 extern const struct field field_table[FIELD_COUNT];

@@ -5,7 +5,8 @@
 
 #include <stdbool.h>
 
-/* Takes blanks out of a name and writes its sign of multiplication as x, in place. False if the size is not listed. */
+/* Takes blanks out of a name and writes its sign of multiplication as x, in place. False if the
+   size is not listed. */
 bool size_normalise(char *name);
 /* Breadth and depth of a listed size, m. False if it is not listed. */
 bool size_find(const char *name, double *breadth, double *depth);

@@ -43,7 +43,7 @@ struct snow_roof {
 	double W2;         /* winter wind parameter of 7-22; NAN: 0.65, the largest */
 };
 
-#define SNOW_LOAD_MAX 6
+#define SNOW_LOAD_MAX 7 /* six at once, and drift at the array, which the check adds */
 
 struct snow_load_case {
 	const char *name;        /* "balanced", "unbalanced, leeward" ... */
@@ -51,6 +51,8 @@ struct snow_load_case {
 	double surcharge;        /* Pa, on top of both, from the ridge down; 0 none */
 	double surcharge_length; /* from the ridge, on plan, m */
 	const char *clause;
+	double beside;           /* Pa, drift on the roof next to the array, falling to 0; 0 none */
+	double beside_length;    /* from its edge, on plan, m */
 };
 
 enum snow_status {

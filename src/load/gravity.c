@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /* Roof live load (ASCE/SEI 7 4.8.2, IBC 1607), weights of collectors, and vertical loads on a
    slope. Uplift takes the dry weight of a collector, down force the filled one: the caller says
-   which. The step table of IRC Table R301.6 is another way to the same load and is not used. */
+   which. The step table of IRC Table R301.6 is another way to the same load. */
 #include "load/gravity.h"
 
 #include <math.h>
@@ -77,6 +77,32 @@ double gravity_roof_live(double At, double theta, struct trace *trace)
 	const double R2 = STEP(trace, step_roof_live_R2, theta);
 
 	return STEP(trace, step_roof_live, unit_to_si(roof_live_row()->Lo_psf, UNIT_PSF), R1, R2);
+}
+
+static double Lr_irc_value(const double *in)
+{
+	const struct roof_live_irc_row *row =
+		roof_live_irc_row(12.0 * tan(in[1] * RAD_PER_DEG), in[0]);
+
+	return row == NULL ? (double)NAN : row->Lr_psf;
+}
+
+const struct step step_roof_live_irc = {
+	.name = "roof-live-irc",
+	.symbol = "Lr",
+	.unit = UNIT_PSF,
+	.title = "roof live load of a dwelling, on plan",
+	.formula = "IRC Table R301.6 by At and theta",
+	.clause = {[EDITION_ANY] = "IRC 2018, 2021, 2024 Table R301.6"},
+	.confidence = FROM_MEMORY,
+	.in = {{"At", UNIT_FT2, "tributary area of the member on plan"},
+	       {"theta", UNIT_DEG, "roof angle"}},
+	.value = Lr_irc_value,
+};
+
+double gravity_roof_live_irc(double At, double theta, struct trace *trace)
+{
+	return STEP(trace, step_roof_live_irc, At, theta);
 }
 
 /* litres times kg/m3 over 1000 are kilograms. */

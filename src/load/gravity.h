@@ -9,6 +9,9 @@
    Pa. */
 double gravity_roof_live(double At, double theta, struct trace *trace);
 
+/* The same by the step table of IRC R301.6. Pa. */
+double gravity_roof_live_irc(double At, double theta, struct trace *trace);
+
 enum gravity_fluid { GRAVITY_NO_FLUID, GRAVITY_WATER, GRAVITY_GLYCOL };
 
 /* Weight of the fluid in a collector, N. Water at its densest; glycol mixtures by a safe-side

@@ -27,6 +27,19 @@
 	S(step_solar_gamma_a)                                                                      \
 	S(step_solar_flush_pressure)                                                               \
 	S(step_solar_flush_pressure_7_22)                                                          \
+	S(step_solar_gamma_p)                                                                      \
+	S(step_solar_gamma_c)                                                                      \
+	S(step_solar_Lb)                                                                           \
+	S(step_solar_An)                                                                           \
+	S(step_solar_GCrn_chart)                                                                   \
+	S(step_solar_GCrn_tilt)                                                                    \
+	S(step_solar_GCrn)                                                                         \
+	S(step_solar_tilted_pressure)                                                              \
+	S(step_solar_tilted_pressure_7_22)                                                         \
+	S(step_solar_tilted_clear)                                                                 \
+	S(step_rooftop_GCr_lateral)                                                                \
+	S(step_rooftop_GCr_uplift)                                                                 \
+	S(step_rooftop_force)                                                                      \
 	S(step_snow_flat_roof)                                                                     \
 	S(step_snow_flat_roof_7_22)                                                                \
 	S(step_snow_slope_factor)                                                                  \
@@ -43,6 +56,23 @@
 	S(step_snow_leeward_length)                                                                \
 	S(step_snow_rain)                                                                          \
 	S(step_snow_rain_7_22)                                                                     \
+	S(step_seismic_SDS)                                                                        \
+	S(step_seismic_force)                                                                      \
+	S(step_seismic_force_7_22)                                                                 \
+	S(step_seismic_force_most)                                                                 \
+	S(step_seismic_force_least)                                                                \
+	S(step_seismic_vertical)                                                                   \
+	S(step_seismic_unattached_gap)                                                             \
+	S(step_snow_balanced_height)                                                               \
+	S(step_snow_projection_height)                                                             \
+	S(step_snow_drift_load)                                                                    \
+	S(step_snow_drift_width)                                                                   \
+	S(step_snow_sliding)                                                                       \
+	S(step_snow_held)                                                                          \
+	S(step_snow_ice_dam)                                                                       \
+	S(step_snow_partial)                                                                       \
+	S(step_snow_local)                                                                         \
+	S(step_roof_live_irc)                                                                      \
 	S(step_roof_live_R1)                                                                       \
 	S(step_roof_live_R2)                                                                       \
 	S(step_roof_live)                                                                          \

@@ -129,6 +129,14 @@ bool rafter_solve(const struct rafter *r, struct rafter_forces *out)
 	out->V = fmax(
 		fmax(fabs(end_shear(&s, r->depth, false)), fabs(end_shear(&s, r->depth, true))),
 		inner_shear(&s, &f, r->depth));
+	for (size_t i = 0; i < r->points; i++) {
+		if (!(r->point[i].x > 0.0 && r->point[i].x < r->span))
+			continue;
+		const double M = beam_moment_at(&s.beam, &f, s.point[i].x);
+
+		out->sagging_at_point = fmax(out->sagging_at_point, M);
+		out->hogging_at_point = fmin(out->hogging_at_point, M);
+	}
 	for (size_t i = 0; i < r->uniforms; i++) {
 		const struct rafter_uniform *u = &r->uniform[i];
 

@@ -37,6 +37,8 @@ struct rafter {
 struct rafter_forces {
 	double slope_length;               /* span / cos theta, m */
 	struct beam_peak sagging, hogging; /* N m; x horizontal */
+	/* largest moments of either sign at the point loads, N m; 0 where there is none */
+	double sagging_at_point, hogging_at_point;
 	struct beam_peak moment;           /* the larger in magnitude */
 	double V;                          /* design shear across the member, |N|: NDS 3.4.3.1 */
 	double lower, upper;               /* reactions across the member, N */

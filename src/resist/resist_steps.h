@@ -38,7 +38,23 @@
 	S(step_rafter_normal_line_load) S(step_rafter_normal_point)                          \
 	S(step_rafter_slope_length) S(step_rafter_deflection_uniform)                        \
 	S(step_rafter_deflection_point) S(step_rafter_ratio)                                 \
-	S(step_rail_stress) S(step_rail_moment)
+	S(step_lrfd_connection) S(step_lrfd_stress) S(step_lrfd_steel)                       \
+	S(step_rail_stress_lrfd)                                                             \
+	S(step_rail_stress) S(step_rail_moment)                                              \
+	S(step_wood_screw_withdrawal) S(step_wood_screw_thread_length)                       \
+	S(step_wood_screw_tip) S(step_wood_screw_least_penetration)                          \
+	S(step_wood_screw_lead_hole)                                                         \
+	S(step_nail_withdrawal) S(step_nail_withdrawal_stainless)                            \
+	S(step_nail_withdrawal_ring) S(step_nail_combined_capacity)                          \
+	S(step_head_pull_through)                                                            \
+	S(step_washer_area) S(step_washer_bearing) S(step_free_bolt_turn)                    \
+	S(step_free_bolt_hinge) S(step_linear_interaction)                                   \
+	S(step_sheet_screw_tilting) S(step_sheet_screw_bearing) S(step_sheet_screw_shear)    \
+	S(step_sheet_screw_pull_out) S(step_sheet_screw_pull_over)                           \
+	S(step_sheet_screw_allowed) S(step_sheet_screw_shear_pull_over)                      \
+	S(step_sheet_screw_shear_pull_out) S(step_sheet_screw_itself)                        \
+	S(step_block_end) S(step_block_moment) S(step_block_end_fastener)                    \
+	S(step_heel_thrust) S(step_raised_tie_factor)
 
 #define RESIST_STEP_DECLARE(name) extern const struct step name;
 RESIST_STEPS(RESIST_STEP_DECLARE)

@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: MIT */
 /* Geometry of flashings, one step per formula.
 
-   Nearly all of it is plane geometry and needs no authority. Three are rules: the ice barrier (IRC R905.1.2), the cricket
-   (IRC R903.2.2, whose table R1003.20 the formula reproduces), and the longer reach on low slopes, which is our own: lead
-   slate practice lengthens the head lap so that about 75 mm (3 in) of rise stays between the edge and the water.
+   Nearly all of it is plane geometry and needs no authority. Three are rules: the ice barrier (IRC
+   R905.1.2), the cricket (IRC R903.2.2, whose table R1003.20 the formula reproduces), and the
+   longer reach on low slopes, which is our own: lead slate practice lengthens the head lap so that
+   about 75 mm (3 in) of rise stays between the edge and the water.
 
    Taken for granted: straight courses, equal pitches at valleys and hips, square corners. */
 #include "roof/flashing.h"
@@ -14,6 +15,8 @@
 #define GEOMETRY "geometry"
 #define TINY 1e-9 /* relative: what unit conversion may add to a whole number of courses */
 
+/* One step reads best as one table. */
+/* clang-format off */
 #define THETA { "theta", UNIT_DEG, "pitch angle of the roof plane" }
 #define LENGTH_OF_PIECE { "L", UNIT_IN, "length of a piece of covering" }
 #define EXPOSURE { "E", UNIT_IN, "exposure along the slope" }
@@ -155,7 +158,7 @@ static double taper_sum(double butt, double tip, double L, double E, int first)
 	int i;
 
 	if (!(E > 0.0 && L / E < 1000.0))
-		return NAN;
+		return (double)NAN;
 	for (i = first; i * E < L * (1.0 - TINY); i++)
 		sum += butt - (butt - tip) * i * E / L;
 	return sum;
@@ -211,7 +214,7 @@ GEOMETRY_STEP(cricket_valley, "cricket-valley", "l_v", UNIT_IN, "valley of a cri
               "sqrt((W / 2)^2 + (s W / 2)^2)", hypot(A / 2.0, slope_factor_of(B) * A / 2.0),
               { "W", UNIT_IN, "width across the slope" }, THETA)
 
-/* ---- pipes: insulation and growth; blocks ---- */
+/* ---- pipes: insulation and growth ---- */
 
 STEP_OF(insulation_resistance, "insulation-resistance", "R", UNIT_NONE,
         "thermal resistance of pipe insulation, h ft2 F/Btu", "r2 ln(r2 / r1) / k", FROM_MEMORY,
@@ -223,9 +226,8 @@ STEP_OF(insulation_resistance, "insulation-resistance", "R", UNIT_NONE,
 STEP_OF(pipe_growth, "pipe-growth", "dl", UNIT_IN, "growth of a copper pipe", "9.4e-6 l dT",
         CONFIRMED, "copper tube handbook: 0.0000094 per degree F", NULL, 9.4e-6 * A * B,
         { "l", UNIT_IN, "length" }, { "dT", UNIT_NONE, "rise of temperature, F" })
-STEP_OF(block_moment, "block-moment", "M", UNIT_LB_IN_M, "moment of a block between two rafters",
-        "P s / 4", DERIVED, "statics", "each end carries P / 2", A * B / 4.0,
-        { "P", UNIT_LB, "force of the foot at mid-length" }, { "s", UNIT_IN, "clear length" })
+
+/* clang-format on */
 
 /* ---- one foot ---- */
 
@@ -235,7 +237,7 @@ bool flashing_cricket_needed(double width)
 }
 
 static void place_in_course(struct trace *trace, const struct flashing_given *in, double up,
-                            struct flashing_foot *out)
+			    struct flashing_foot *out)
 {
 	double k;
 
@@ -252,9 +254,14 @@ struct flashing_foot flashing_foot(struct trace *trace, const struct flashing_gi
 {
 	const double y0 = isnan(in->first_butt) ? 0.0 : in->first_butt;
 	const double eight = atan(LOW_SLOPE_RISE / 12.0);
-	struct flashing_foot out = { .headlap = NAN, .butt_up = NAN, .above_butt = NAN, .reach = NAN,
-		                     .low_slope_reach = NAN, .plate_length = NAN,
-		                     .plate_down = fmax(in->down, PLATE_DOWN_LEAST), .plate_up = NAN };
+	struct flashing_foot out = {.headlap = (double)NAN,
+				    .butt_up = (double)NAN,
+				    .above_butt = (double)NAN,
+				    .reach = (double)NAN,
+				    .low_slope_reach = (double)NAN,
+				    .plate_length = (double)NAN,
+				    .plate_down = fmax(in->down, PLATE_DOWN_LEAST),
+				    .plate_up = (double)NAN};
 	double g;
 
 	assert(isnan(in->theta) || (in->theta >= 0.0 && in->theta < 1.5707));
@@ -262,7 +269,8 @@ struct flashing_foot flashing_foot(struct trace *trace, const struct flashing_gi
 	if (!(in->E > 0.0 && in->L > in->E))
 		return out;
 	out.headlap = STEP(trace, step_headlap, in->L, in->E);
-	if (!at_least(in->L, 2.0 * in->E)) /* one layer only, such as tile: the rule of the plate is not for it */
+	/* one layer only, such as tile: the plate's rule is not for it */
+	if (!at_least(in->L, 2.0 * in->E))
 		return out;
 	out.reach = STEP(trace, step_plate_reach, in->L, in->E);
 	if (in->theta > 0.0 && !at_least(in->theta, eight)) {

@@ -5,6 +5,7 @@
 
 #include <assert.h>
 #include <math.h>
+#include <stdbool.h>
 
 struct polygon polygon_rectangle(double x0, double y0, double x1, double y1)
 {
@@ -40,7 +41,7 @@ static void append(struct polygon *p, struct point q)
 	p->at[p->n++] = q;
 }
 
-static struct polygon cut(const struct polygon *p, struct point a, struct point b)
+struct polygon polygon_cut(const struct polygon *p, struct point a, struct point b)
 {
 	struct polygon out = {.n = 0};
 
@@ -66,6 +67,51 @@ struct polygon polygon_clip(const struct polygon *p, const struct polygon *windo
 
 	assert(p->n + window->n <= POLYGON_MAX);
 	for (int i = 0; i < window->n && out.n > 0; i++)
-		out = cut(&out, window->at[i], window->at[(i + 1) % window->n]);
+		out = polygon_cut(&out, window->at[i], window->at[(i + 1) % window->n]);
 	return out;
+}
+
+static bool at(double a, double b)
+{
+	return !(a < b) && !(a > b);
+}
+
+/* As polygon_rectangle makes them. */
+static bool upright(const struct polygon *p)
+{
+	return p->n == 4 && at(p->at[0].y, p->at[1].y) && at(p->at[1].x, p->at[2].x) &&
+	       at(p->at[2].y, p->at[3].y) && at(p->at[3].x, p->at[0].x);
+}
+
+static void bounds(const struct polygon *p, struct point *low, struct point *high)
+{
+	*low = *high = p->at[0];
+	for (int i = 1; i < p->n; i++) {
+		const struct point q = p->at[i];
+
+		low->x = q.x < low->x ? q.x : low->x;
+		low->y = q.y < low->y ? q.y : low->y;
+		high->x = q.x > high->x ? q.x : high->x;
+		high->y = q.y > high->y ? q.y : high->y;
+	}
+}
+
+double polygon_common(const struct polygon *p, const struct polygon *window)
+{
+	struct point low, high, window_low, window_high;
+
+	if (p->n == 0 || window->n == 0)
+		return 0.0;
+	bounds(p, &low, &high);
+	bounds(window, &window_low, &window_high);
+	const double x = fmin(high.x, window_high.x) - fmax(low.x, window_low.x);
+	const double y = fmin(high.y, window_high.y) - fmax(low.y, window_low.y);
+
+	if (x <= 0.0 || y <= 0.0)
+		return 0.0;
+	if (upright(p) && upright(window))
+		return x * y;
+	const struct polygon common = polygon_clip(p, window);
+
+	return polygon_area(&common);
 }

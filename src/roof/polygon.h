@@ -19,8 +19,12 @@ struct polygon {
 /* Axis-parallel rectangle; corners in any order. */
 struct polygon polygon_rectangle(double x0, double y0, double x1, double y1);
 double polygon_area(const struct polygon *p);
+/* What of p lies left of the line from a to b. */
+struct polygon polygon_cut(const struct polygon *p, struct point a, struct point b);
 /* What of p lies inside the convex polygon `window`; n = 0 if nothing does. p.n + window.n must not
    exceed POLYGON_MAX. */
 struct polygon polygon_clip(const struct polygon *p, const struct polygon *window);
+/* Area that p shares with the convex polygon `window`. */
+double polygon_common(const struct polygon *p, const struct polygon *window);
 
 #endif

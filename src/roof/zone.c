@@ -9,11 +9,16 @@
    gable maps of 7-22 are those of 7-16 with the zones joined as its figures join them (inferred:
    check the figures).
 
+   Monoslopes: the figures' widths are not confirmed (2 a and 4 a are remembered, and two public
+   readings differ), so every strip and corner is drawn at the largest of them: an envelope.
+
    A gable of 7 degrees or less is one flat roof: its zones come from the edges of the whole plan,
    so the far eave may reach over the ridge. */
 #include "roof/zone.h"
 
 #include <math.h>
+
+#include "roof/zone_hip.h"
 
 const char *zone_text(enum zone z)
 {
@@ -45,12 +50,16 @@ int zone_rank(enum edition edition, double theta, enum zone z)
 	case ZONE_2:
 	case ZONE_2N:
 		return 5;
+	case ZONE_2P:
+		return 6;
 	case ZONE_3E:
 		return steep ? 7 : 6;
 	case ZONE_3R:
 		return steep ? 6 : 7;
 	case ZONE_3:
 		return 8;
+	case ZONE_3P:
+		return 9;
 	case ZONE_COUNT:
 		break;
 	}
@@ -128,8 +137,10 @@ static enum zone renamed_7_22(enum zone z, bool steep)
 	case ZONE_1P:
 	case ZONE_1:
 	case ZONE_2:
+	case ZONE_2P:
 	case ZONE_2E:
 	case ZONE_3:
+	case ZONE_3P:
 	case ZONE_COUNT:
 		break;
 	}
@@ -148,6 +159,30 @@ static enum zone gable_zone(const struct zone_plane *p, struct spot s)
 		return z == ZONE_1 ? ZONE_1 : ZONE_2;
 	}
 	return z;
+}
+
+/* 3 to 10 degrees has primed zones at the high edge; 10 to 30 has none. */
+static enum zone monoslope_zone(const struct zone_plane *p, struct spot s)
+{
+	const bool low_figure = at_most(p->theta, 10.0 * RAD_PER_DEG);
+	const double two = 2.0 * p->a, four = 4.0 * p->a, high = s.far_eave;
+
+	if ((high < two && s.rake < four) || (high < four && s.rake < two))
+		return low_figure ? ZONE_3P : ZONE_3;
+	if (s.eave < two && s.rake < two)
+		return ZONE_3;
+	if (high < four || s.rake < two)
+		return low_figure ? ZONE_2P : ZONE_2;
+	return s.eave < two ? ZONE_2 : ZONE_1;
+}
+
+static enum zone tilted_zone(const struct zone_plane *p, struct spot s)
+{
+	const double u = s.rake, v = fmin(s.eave, s.far_eave), strip = 2.0 * p->h;
+
+	if (fmin(u, v) >= strip)
+		return ZONE_1;
+	return fmax(u, v) < strip ? ZONE_3 : ZONE_2;
 }
 
 /* Lines that bound cells in one direction: rising, from 0 to the end. 8: 0, three from each side,
@@ -207,7 +242,7 @@ static void fill(struct zone_map *m, const struct zone_plane *p, const struct gr
 	}
 }
 
-enum map_kind { MAP_NONE, MAP_FLAT, MAP_GABLE };
+enum map_kind { MAP_NONE, MAP_FLAT, MAP_GABLE, MAP_HIP, MAP_MONOSLOPE };
 
 static enum map_kind map_kind(const struct zone_plane *p)
 {
@@ -217,24 +252,93 @@ static enum map_kind map_kind(const struct zone_plane *p)
 	case WIND_ROOF_FLAT:
 		return at_most(p->theta, 7.0 * RAD_PER_DEG) ? MAP_FLAT : MAP_NONE;
 	case WIND_ROOF_MONOSLOPE:
-		return at_most(p->theta, 3.0 * RAD_PER_DEG) ? MAP_FLAT : MAP_NONE;
+		if (at_most(p->theta, 3.0 * RAD_PER_DEG))
+			return MAP_FLAT;
+		return at_most(p->theta, 45.0 * RAD_PER_DEG) ? MAP_MONOSLOPE : MAP_NONE;
 	case WIND_ROOF_GABLE:
 		if (at_most(p->theta, 7.0 * RAD_PER_DEG))
 			return MAP_FLAT;
 		return at_most(p->theta, 45.0 * RAD_PER_DEG) ? MAP_GABLE : MAP_NONE;
 	case WIND_ROOF_HIP:
+		if (at_most(p->theta, 7.0 * RAD_PER_DEG))
+			return MAP_FLAT;
+		return at_most(p->theta, 45.0 * RAD_PER_DEG) ? MAP_HIP : MAP_NONE;
 	case WIND_ROOF_COUNT:
 		break;
 	}
 	return MAP_NONE;
 }
 
-struct zone_map zone_map_of(const struct zone_plane *p)
+struct polygon zone_plane_outline(const struct zone_plane *p)
+{
+	struct polygon plane = polygon_rectangle(0.0, 0.0, p->length, p->slope);
+	const double in = 0.5 * (p->length - p->upper);
+
+	if (p->roof != WIND_ROOF_HIP)
+		return plane;
+	plane.at[2].x = p->length - in;
+	plane.at[3].x = in;
+	/* closer than a millionth: a point */
+	if (p->upper < 1e-6 * p->length)
+		plane.n = 3;
+	return plane;
+}
+
+/* A hip plane is narrower than the rectangle around it. */
+static void clip_to_plane(struct zone_map *m, const struct zone_plane *p)
+{
+	const struct polygon plane = zone_plane_outline(p);
+	int kept = 0;
+
+	for (int i = 0; i < m->shapes; i++) {
+		const struct polygon inside = polygon_clip(&m->shape[i].shape, &plane);
+
+		if (polygon_area(&inside) < 1e-9 * p->length * p->slope)
+			continue;
+		m->shape[kept].zone = m->shape[i].zone;
+		m->shape[kept++].shape = inside;
+	}
+	m->shapes = kept;
+}
+
+struct zone_map zone_map_tilted(const struct zone_plane *p)
 {
 	struct zone_map m = {.known = false};
 	struct grid gx = {.n = 2, .at = {0.0, p->length}}, gy = {.n = 2, .at = {0.0, p->slope}};
 
-	switch (map_kind(p)) {
+	if (!(p->length > 0.0 && p->slope > 0.0 && p->h > 0.0 && p->theta >= 0.0) ||
+	    !at_most(p->theta, 7.0 * RAD_PER_DEG))
+		return m;
+	add_lines(&gx, &gy, p, 2.0 * p->h, p->beyond);
+	fill(&m, p, &gx, &gy, tilted_zone);
+	clip_to_plane(&m, p);
+	m.known = true;
+	m.confidence = FROM_MEMORY;
+	m.note = "strips of 2 h confirmed, the corner square from memory";
+	return m;
+}
+
+static const char *map_note(enum map_kind kind, enum edition edition)
+{
+	if (kind == MAP_MONOSLOPE)
+		return "an envelope: strips of the figures are remembered as 2 a and 4 a wide, and "
+		       "the largest is taken everywhere";
+	if (kind == MAP_HIP && edition == ASCE7_22)
+		return "the hip map of 7-22 is inferred from the zones of 7-16; the whole eave strip "
+		       "counts as zone 3 (safe side)";
+	if (edition == ASCE7_22)
+		return "the gable maps of 7-22 are inferred from the zones of 7-16; widths are "
+		       "measured on plan from the roof edge, overhang included (from memory)";
+	return "widths are measured on plan from the roof edge, overhang included (from memory)";
+}
+
+struct zone_map zone_map_of(const struct zone_plane *p)
+{
+	const enum map_kind kind = map_kind(p);
+	struct zone_map m = {.known = false};
+	struct grid gx = {.n = 2, .at = {0.0, p->length}}, gy = {.n = 2, .at = {0.0, p->slope}};
+
+	switch (kind) {
 	case MAP_NONE:
 		return m;
 	case MAP_FLAT:
@@ -246,19 +350,25 @@ struct zone_map zone_map_of(const struct zone_plane *p)
 			add_lines(&gx, &gy, p, 1.2 * p->h, p->beyond);
 		}
 		fill(&m, p, &gx, &gy, flat_zone);
+		if (p->roof == WIND_ROOF_HIP)
+			clip_to_plane(&m, p);
 		break;
 	case MAP_GABLE:
 		add_lines(&gx, &gy, p, p->a, 0.0);
 		fill(&m, p, &gx, &gy, gable_zone);
 		break;
+	case MAP_MONOSLOPE:
+		add_lines(&gx, &gy, p, 2.0 * p->a, 0.0);
+		add_lines(&gx, &gy, p, 4.0 * p->a, 0.0);
+		fill(&m, p, &gx, &gy, monoslope_zone);
+		break;
+	case MAP_HIP:
+		zone_hip_fill(&m, p);
+		break;
 	}
 	m.known = true;
-	m.confidence = FROM_MEMORY;
-	m.note = p->edition == ASCE7_22 ? "the gable maps of 7-22 are inferred from the zones of "
-					  "7-16; widths are measured on plan "
-					  "from the roof edge, overhang included (from memory)"
-					: "widths are measured on plan from the roof edge, "
-					  "overhang included (from memory)";
+	m.confidence = kind == MAP_MONOSLOPE ? SAFE_SIDE : FROM_MEMORY;
+	m.note = map_note(kind, p->edition);
 	return m;
 }
 
@@ -270,11 +380,8 @@ int zone_areas(const struct zone_shape *shape, int shapes, const struct polygon 
 
 	for (int z = 0; z < ZONE_COUNT; z++)
 		area[z] = 0.0;
-	for (int i = 0; i < shapes; i++) {
-		const struct polygon common = polygon_clip(part, &shape[i].shape);
-
-		area[shape[i].zone] += polygon_area(&common);
-	}
+	for (int i = 0; i < shapes; i++)
+		area[shape[i].zone] += polygon_common(part, &shape[i].shape);
 	for (int z = 0; z < ZONE_COUNT; z++) {
 		if (area[z] < 1e-9 * whole)
 			area[z] = 0.0;

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 /* Wind pressure zones of a roof plane as shapes: ASCE/SEI 7-10 Figs. 30.4-2, 7-16 and 7-22
    Figs. 30.3-2. Coordinates on the plane: x along the eave from the left rake edge, y up the slope
-   from the eave edge, m. Covered: any rectangular plane up to 7 degrees, gable planes up to 45
-   degrees. Not covered: hips, monoslopes above 3 degrees, planes that are not rectangles. */
+   from the eave edge, m. Covered: any rectangular plane up to 7 degrees; planes of gable, hip and
+   monoslope roofs up to 45 degrees. A plane of a hip roof is a trapezoid or a triangle whose sides
+   are hips. */
 #ifndef RP_ROOF_ZONE_H
 #define RP_ROOF_ZONE_H
 
@@ -17,10 +18,12 @@
 	Z(1P, "1'")                                                                                \
 	Z(1, "1")                                                                                  \
 	Z(2, "2")                                                                                  \
+	Z(2P, "2'")                                                                                \
 	Z(2E, "2e")                                                                                \
 	Z(2N, "2n")                                                                                \
 	Z(2R, "2r")                                                                                \
 	Z(3, "3")                                                                                  \
+	Z(3P, "3'")                                                                                \
 	Z(3E, "3e")                                                                                \
 	Z(3R, "3r")
 
@@ -52,6 +55,7 @@ struct zone_plane {
 			*/
 	double a;      /* zone width, m (asce7_zone_width) */
 	double h;      /* mean roof height, m */
+	double upper;  /* length of the upper edge of a hip plane, m: 0 for the end; else not read */
 };
 
 struct zone_map {
@@ -63,6 +67,13 @@ struct zone_map {
 };
 
 struct zone_map zone_map_of(const struct zone_plane *plane);
+
+/* Zones of the chart for tilted collectors (ASCE/SEI 7-16 Fig. 29.4-7) on a roof of 7 degrees or
+   less: strips 2 h wide along the roof edges, squares at the corners. */
+struct zone_map zone_map_tilted(const struct zone_plane *plane);
+
+/* The plane itself: rectangle, trapezoid or triangle. */
+struct polygon zone_plane_outline(const struct zone_plane *plane);
 
 /* Order of severity of the zones of a roof; a larger number is worse. zone_rank follows the
    coefficients: up to 27 degrees the ridge end is worst, above it the eave corner. */

@@ -15,4 +15,9 @@
    or not named by the standard: safe side), _UNKNOWN (depends on the surface). */
 const struct covering_row *covering_row(const char *key);
 
+/* How it is laid and the least plate of a foot at this rise (in per foot, from 0). NULL: a sheet without courses, or unknown.
+   struct covering_plate_row { const char *key; enum covering_plate_laid laid; enum covering_plate_batten batten;
+   double rise_from_in, rise_below_in, plate_down_in, plate_side_in, plate_width_in; } */
+const struct covering_plate_row *covering_plate_row(const char *key, double rise);
+
 #endif

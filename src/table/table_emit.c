@@ -116,6 +116,21 @@ static void emit_structure(FILE *out, const struct table_file *table)
 	fputs("_COUNT];\n", out);
 }
 
+static bool doubted(const struct table_row *r)
+{
+	return strcmp(r->status, "CONFIRMED") != 0 && strcmp(r->status, "DERIVED") != 0;
+}
+
+static size_t doubts_of(const struct table_file *table, size_t tables)
+{
+	size_t n = 0;
+
+	for (size_t i = 0; i < tables; i++)
+		for (size_t k = 0; k < table[i].rows; k++)
+			n += doubted(&table[i].row[k]);
+	return n;
+}
+
 void table_emit_header(FILE *out, const struct table_file *table, size_t tables)
 {
 	fputs(made_by, out);
@@ -132,8 +147,18 @@ void table_emit_header(FILE *out, const struct table_file *table, size_t tables)
 		"\tsize_t status[CONFIDENCE_COUNT];\n"
 		"};\n"
 		"enum { TABLE_COUNT = %zu };\n"
-		"extern const struct table_info table_info[TABLE_COUNT];\n\n#endif\n",
+		"extern const struct table_info table_info[TABLE_COUNT];\n",
 		tables);
+	fprintf(out,
+		"\n/* A row that is not confirmed: its columns in words. */\n"
+		"struct table_doubt {\n"
+		"\tconst char *table, *row;\n"
+		"\tenum confidence status;\n"
+		"\tconst char *source, *note;\n"
+		"};\n"
+		"enum { TABLE_DOUBT_COUNT = %zu };\n"
+		"extern const struct table_doubt table_doubt[TABLE_DOUBT_COUNT];\n\n#endif\n",
+		doubts_of(table, tables));
 }
 
 static void emit_value(FILE *out, const struct table_file *table, const struct table_column *c,
@@ -229,6 +254,41 @@ static void emit_info(FILE *out, const struct table_file *table)
 	fputs("} },\n", out);
 }
 
+/* "edition 7-16, zone 2, GCp -1.8": every column that the row fills, joined into one literal. */
+static void emit_doubt(FILE *out, const struct table_file *table, const struct table_row *r)
+{
+	const char *separator = "";
+
+	fputs("\t{ ", out);
+	emit_string(out, table->name);
+	fputs(", ", out);
+	for (size_t i = 0; i < table->columns; i++) {
+		if (r->value[i] == NULL)
+			continue;
+		fprintf(out, "\"%s%s \" ", separator, table->column[i].name);
+		emit_string(out, r->value[i]);
+		separator = ", ";
+		if (*table->column[i].unit != '\0')
+			fprintf(out, " \" %s\"", table->column[i].unit);
+		fputc(' ', out);
+	}
+	fprintf(out, ", %s, ", r->status);
+	emit_string(out, r->source == NULL ? table->source : r->source);
+	fputs(", ", out);
+	emit_string(out, r->note);
+	fputs(" },\n", out);
+}
+
+static void emit_doubts(FILE *out, const struct table_file *table, size_t tables)
+{
+	fputs("\nconst struct table_doubt table_doubt[TABLE_DOUBT_COUNT] = {\n", out);
+	for (size_t i = 0; i < tables; i++)
+		for (size_t k = 0; k < table[i].rows; k++)
+			if (doubted(&table[i].row[k]))
+				emit_doubt(out, &table[i], &table[i].row[k]);
+	fputs("};\n", out);
+}
+
 void table_emit_source(FILE *out, const struct table_file *table, size_t tables)
 {
 	fputs(made_by, out);
@@ -239,4 +299,5 @@ void table_emit_source(FILE *out, const struct table_file *table, size_t tables)
 	for (size_t i = 0; i < tables; i++)
 		emit_info(out, &table[i]);
 	fputs("};\n", out);
+	emit_doubts(out, table, tables);
 }

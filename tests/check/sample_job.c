@@ -13,7 +13,7 @@ static void site(struct job *job)
 		                       .snow_exposure = SNOW_PARTIALLY_EXPOSED, .thermal = THERMAL_COLD_VENTILATED,
 		                       .roof_R = (double)NAN };
 	job->building = (struct job_building){ FORM_GABLE, FT(40), FT(28), FT(18), IN(16), IN(12), 0, ENCLOSED,
-		                               ANSWER_NO };
+		                               ANSWER_NO, PLANE_UNKNOWN };
 }
 
 static void roof(struct job *job)
@@ -22,13 +22,16 @@ static void roof(struct job *job)
 		                       .first_butt = 0, .seam_spacing = (double)NAN, .layers = 1,
 		                       .built_up = IN(0.375), .deck = DECK_PLYWOOD, .deck_thickness = IN(15.0 / 32),
 		                       .dead_load = PSF(10), .ceiling = CEILING_NONE, .condition = CONDITION_SOUND,
-		                       .woven_valley = (double)NAN, .wall_thickness = (double)NAN };
+		                       .woven_valley = (double)NAN, .wall_thickness = (double)NAN,
+		                       .first_seam = (double)NAN };
 	strcpy(job->roof.covering, "asphalt-laminated");
 	job->framing = (struct job_framing){ .kind = FRAMING_RAFTER, .breadth = IN(1.5), .depth = IN(5.5),
 		                             .spacing = IN(16), .first = IN(8), .span = FT(11),
 		                             .ridge = RIDGE_BOARD, .ties = ANSWER_YES, .wet = ANSWER_NO,
 		                             .incised = ANSWER_NO };
 	job->framing.brace_spacing = (double)NAN;
+	job->framing.temperature = job->framing.bearing_length = job->framing.tie_height = (double)NAN;
+	job->framing.sharing = job->framing.allowable_uplift = job->framing.allowable_down = (double)NAN;
 	strcpy(job->framing.species, "Spruce-Pine-Fir");
 	strcpy(job->framing.grade, "No.2");
 }
@@ -44,13 +47,20 @@ static void array(struct job *job)
 		                                 .clearance = IN(3), .rated_uplift = none, .rated_down = none,
 		                                 .hardware_weight = PSF(0.5) };
 	job->rail = (struct job_rail){ .kind = SUPPORT_RAILS, .lower_inset = IN(16), .upper_inset = IN(16),
+		                       .lower_inset_max = none, .upper_inset_max = none,
 		                       .section_modulus = none, .inertia = none, .allowable_moment = none,
-		                       .max_cantilever = none, .deflection_limit = none };
+		                       .max_cantilever = none, .stock_length = none, .deflection_limit = none };
 	job->mount = (struct job_mount){ .seat = SEAT_ON_DECK, .height = IN(3), .plate_thickness = IN(0.25),
 		                         .lever_arm = IN(2), .spacing = none, .max_spacing = IN(48),
 		                         .stagger = ANSWER_NO, .allowable_uplift = LB(800), .allowable_down = none,
 		                         .allowable_slope = none };
-	job->fastener = (struct job_fastener){ FASTENER_LAG_SCREW, IN(5.0 / 16), IN(4), none, 1, none, IN(0.25), none };
+	job->fastener = (struct job_fastener){ FASTENER_LAG_SCREW, IN(5.0 / 16), IN(4), none, 1, none, IN(0.25), none,
+		                               .washer_diameter = none, .allowable_uplift = none,
+		                               .allowable_side = none, .safety_factor = none,
+		                               .deck_thickness = none, .seam_allowable = none,
+		                               .clip_allowable = none, .clip_screw_allowable = none, .clips = 1,
+		                               .steel_thickness = none, .steel_strength = none };
+	job->rail.weak_section_modulus = none;
 }
 
 struct job sample_job(void)
@@ -59,7 +69,15 @@ struct job sample_job(void)
 
 	memset(&job, 0, sizeof job);
 	site(&job);
+	job.snow = (struct job_snow){ .local_factor = (double)NAN, .W2 = (double)NAN, .guards = ANSWER_NO,
+		                      .lower_roof_width = (double)NAN, .upwind_length = (double)NAN };
+	job.earthquake = (struct job_earthquake){ .SDS = (double)NAN, .Ss = (double)NAN, .Fa = (double)NAN, .ap = 1,
+		                                  .Rp = 1.5, .Ip = 1, .CAR = (double)NAN, .Rpo = (double)NAN,
+		                                  .Hf = (double)NAN, .Rmu = (double)NAN };
+	job.existing = (struct job_existing){ .weight = (double)NAN, .code = IEBC_2018 };
 	roof(&job);
 	array(&job);
+	job.collector.high_edge = (double)NAN;
+	job.hill.z = (double)NAN;
 	return job;
 }

@@ -213,7 +213,7 @@ static void test_reasons_for_an_engineer(void **state)
 	job.site.topography = TOPOGRAPHY_UNSURE;
 	assert_int_equal(run(&job)->verdict, NEEDS_ENGINEER);
 	job = sample_job();
-	job.building.form = FORM_HIP;
+	job.building.form = FORM_OTHER;
 	assert_true(has(run(&job), REMARK_FORM));
 	job = sample_job();
 	job.roof.layers = 2;

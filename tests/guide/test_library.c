@@ -123,6 +123,28 @@ static void same_number(const char *key, const char *what, double page, double t
 		fail_msg("%s: %s is %g on the page, %g in the table", key, what, page, table);
 }
 
+/* The plate that the check counts with is the one that the page asks for, at every pitch that makes a difference. */
+static void plates_agree_with_the_table(void **state)
+{
+	static const double rise[] = {3.0, 4.0, 7.9, 8.0, 12.0};
+
+	(void)state;
+	for (size_t i = 0; i < TABLE_COVERING_COUNT; i++)
+		for (size_t k = 0; k < sizeof rise / sizeof *rise; k++) {
+			const char *key = table_covering[i].key;
+			const struct covering_plate_row *row = covering_plate_row(key, rise[k]);
+			const double pitch = atan2(rise[k], 12.0);
+			double down = (double)NAN, side = (double)NAN, width = (double)NAN;
+
+			guide_extent(lib, key, "foot", "down", pitch, &down);
+			guide_extent(lib, key, "foot", "side", pitch, &side);
+			guide_extent(lib, key, "foot", "width", pitch, &width);
+			same_number(key, "plate down", down / M_PER_IN, row ? row->plate_down_in : (double)NAN);
+			same_number(key, "plate side", side / M_PER_IN, row ? row->plate_side_in : (double)NAN);
+			same_number(key, "plate width", width / M_PER_IN, row ? row->plate_width_in : (double)NAN);
+		}
+}
+
 /* The page prints what the loads are worked out with. */
 static void numbers_agree_with_the_table(void **state)
 {
@@ -422,7 +444,8 @@ static void every_drawing_is_handed_out(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {cmocka_unit_test(every_covering_has_a_page),
-					   cmocka_unit_test(numbers_agree_with_the_table),
+					   cmocka_unit_test(plates_agree_with_the_table),
+		cmocka_unit_test(numbers_agree_with_the_table),
 					   cmocka_unit_test(slipperiness_agrees_with_the_table),
 					   cmocka_unit_test(every_covering_has_the_safety_parts),
 					   cmocka_unit_test(refusals_hold_no_steps),

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* One foot of a lapped covering, and the edges of the flashing steps: whole numbers of courses that unit conversion must
-   not push over, butt lines, 8:12, the least distance to the butt, missing facts. Expected values by arithmetic. */
+/* One foot of a lapped covering, and the edges of the flashing steps: whole numbers of courses that
+   unit conversion must not push over, butt lines, 8:12, the least distance to the butt, missing
+   facts. Expected values by arithmetic. */
 #include "near.h"
 
 #include <math.h>
@@ -11,7 +12,8 @@
 #define IN M_PER_IN
 #define RISE(r) (atan((r) / 12.0))
 
-/* n E is exactly n courses and lies on the butt of course n + 1, for every E that a rule can show to 1/8 in. */
+/* n E is exactly n courses and lies on the butt of course n + 1, for every E that a rule can show
+ * to 1/8 in. */
 static void whole_courses(void **state)
 {
 	(void)state;
@@ -20,7 +22,8 @@ static void whole_courses(void **state)
 
 		for (int n = 1; n <= 60; n++) {
 			/* as a job would give it: in inches, in feet, in metres */
-			const double S[] = { n * (eighths / 8.0) * IN, n * eighths / 96.0 * M_PER_FT, n * E };
+			const double S[] = {n * (eighths / 8.0) * IN, n * eighths / 96.0 * M_PER_FT,
+					    n * E};
 
 			for (size_t i = 0; i < 3; i++) {
 				assert_within(STEP(NULL, step_course_count, S[i], E), n, 0);
@@ -51,7 +54,8 @@ static void distances_make_an_exposure(void **state)
 
 static void laminated_at_5_12(void **state)
 {
-	const struct flashing_given g = { RISE(5), 5.625 * IN, 13.25 * IN, 0.0, 60 * IN, NAN };
+	const struct flashing_given g = {RISE(5), 5.625 * IN, 13.25 * IN,
+					 0.0,     60 * IN,    (double)NAN};
 	const struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -72,7 +76,7 @@ static void laminated_at_5_12(void **state)
 /* At 8:12 the plain reach rules again; just below the longer of the two does. */
 static void eight_in_twelve(void **state)
 {
-	struct flashing_given g = { RISE(8), 2 * IN, 6 * IN, 0.0, NAN, NAN };
+	struct flashing_given g = {RISE(8), 2 * IN, 6 * IN, 0.0, (double)NAN, (double)NAN};
 	struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -88,7 +92,7 @@ static void eight_in_twelve(void **state)
 
 static void shake_with_first_butt(void **state)
 {
-	const struct flashing_given g = { RISE(8), 10 * IN, 24 * IN, -1.5 * IN, 36 * IN, 6 * IN };
+	const struct flashing_given g = {RISE(8), 10 * IN, 24 * IN, -1.5 * IN, 36 * IN, 6 * IN};
 	const struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -103,7 +107,7 @@ static void shake_with_first_butt(void **state)
 
 static void too_near_the_butt(void **state)
 {
-	struct flashing_given g = { RISE(9), 5 * IN, 12 * IN, 0.0, 9 * IN, 2 * IN };
+	struct flashing_given g = {RISE(9), 5 * IN, 12 * IN, 0.0, 9 * IN, 2 * IN};
 	struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -117,14 +121,16 @@ static void too_near_the_butt(void **state)
 
 static void what_is_not_known(void **state)
 {
-	struct flashing_given g = { NAN, NAN, NAN, NAN, NAN, NAN };
+	struct flashing_given g = {(double)NAN, (double)NAN, (double)NAN,
+				   (double)NAN, (double)NAN, (double)NAN};
 	struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
 	assert_int_equal(f.course, 0);
 	assert_int_equal(f.open, 0);
 	assert_false(f.move);
-	assert_true(isnan(f.plate_length) && isnan(f.plate_up) && isnan(f.reach) && isnan(f.headlap));
+	assert_true(isnan(f.plate_length) && isnan(f.plate_up) && isnan(f.reach) &&
+		    isnan(f.headlap));
 	g.E = 5 * IN;
 	g.y = 12 * IN;
 	f = flashing_foot(NULL, &g);
@@ -148,7 +154,7 @@ static void what_is_not_known(void **state)
 /* Two layers are what the plate's rule is about: at L = 2 E it still holds, below it does not. */
 static void one_layer_gets_no_plate(void **state)
 {
-	struct flashing_given g = { RISE(5), 8 * IN, 16 * IN, 0.0, 60 * IN, NAN };
+	struct flashing_given g = {RISE(5), 8 * IN, 16 * IN, 0.0, 60 * IN, (double)NAN};
 	struct flashing_foot f = flashing_foot(NULL, &g);
 
 	(void)state;
@@ -188,7 +194,8 @@ static void steps_are_whole(void **state)
 static void ice_barrier_minimum(void **state)
 {
 	(void)state;
-	/* no overhang, no wall at 8:12: 24 x 1.2019 = 28.84, raised to 36 where the edition asks it */
+	/* no overhang, no wall at 8:12: 24 x 1.2019 = 28.84, raised to 36 where the edition asks it
+	 */
 	assert_within(STEP(NULL, step_ice_barrier, 0.0, 0.0, RISE(8), 0.0) / IN, 28.84, 0.005);
 	assert_within(STEP(NULL, step_ice_barrier, 0.0, 0.0, RISE(8), 36 * IN) / IN, 36, 1e-9);
 	assert_within(STEP(NULL, step_ice_barrier_rolls, 36 * IN), 1, 0);
@@ -203,24 +210,22 @@ static void tapered_pieces_without_exposure(void **state)
 	assert_true(isnan(STEP(NULL, step_built_up_high, 0.4 * IN, 0.1 * IN, 16 * IN, 1e-9)));
 	/* L a whole number of exposures: the piece that only just ends there does not count */
 	assert_within(STEP(NULL, step_built_up_high, 0.5 * IN, 0.0, 15 * IN, 5 * IN) / IN,
-	              0.5 * (1 + 2.0 / 3 + 1.0 / 3), 1e-9);
+		      0.5 * (1 + 2.0 / 3 + 1.0 / 3), 1e-9);
 }
 
 int main(void)
 {
-	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(whole_courses),
-		cmocka_unit_test(distances_make_an_exposure),
-		cmocka_unit_test(laminated_at_5_12),
-		cmocka_unit_test(eight_in_twelve),
-		cmocka_unit_test(shake_with_first_butt),
-		cmocka_unit_test(too_near_the_butt),
-		cmocka_unit_test(what_is_not_known),
-		cmocka_unit_test(one_layer_gets_no_plate),
-		cmocka_unit_test(steps_are_whole),
-		cmocka_unit_test(ice_barrier_minimum),
-		cmocka_unit_test(tapered_pieces_without_exposure)
-	};
+	const struct CMUnitTest tests[] = {cmocka_unit_test(whole_courses),
+					   cmocka_unit_test(distances_make_an_exposure),
+					   cmocka_unit_test(laminated_at_5_12),
+					   cmocka_unit_test(eight_in_twelve),
+					   cmocka_unit_test(shake_with_first_butt),
+					   cmocka_unit_test(too_near_the_butt),
+					   cmocka_unit_test(what_is_not_known),
+					   cmocka_unit_test(one_layer_gets_no_plate),
+					   cmocka_unit_test(steps_are_whole),
+					   cmocka_unit_test(ice_barrier_minimum),
+					   cmocka_unit_test(tapered_pieces_without_exposure)};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

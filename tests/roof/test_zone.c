@@ -285,8 +285,9 @@ static void slope_limits(void **state)
 		{WIND_ROOF_FLAT, 7.01, false},      {WIND_ROOF_GABLE, 7.0, true},
 		{WIND_ROOF_GABLE, 7.01, true},      {WIND_ROOF_GABLE, 45.0, true},
 		{WIND_ROOF_GABLE, 45.01, false},    {WIND_ROOF_MONOSLOPE, 3.0, true},
-		{WIND_ROOF_MONOSLOPE, 3.01, false}, {WIND_ROOF_HIP, 20.0, false},
-		{WIND_ROOF_HIP, 5.0, false},
+		{WIND_ROOF_MONOSLOPE, 3.01, true},  {WIND_ROOF_MONOSLOPE, 45.01, false},
+		{WIND_ROOF_HIP, 5.0, true},         {WIND_ROOF_HIP, 45.0, true},
+		{WIND_ROOF_HIP, 45.01, false},
 	};
 
 	(void)state;

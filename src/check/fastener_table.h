@@ -1,0 +1,76 @@
+/* SPDX-License-Identifier: MIT */
+/* Which lag screws hold one load on one foot: every listed diameter in every usual length, by the
+   rules of the check. And what a hole that misses the rafter's centre leaves. Pure. */
+#ifndef RP_FASTENER_TABLE_H
+#define RP_FASTENER_TABLE_H
+
+#include <stdbool.h>
+
+struct fastener_question {
+	double uplift;       /* of the foot, normal to the roof, N; 0 or more */
+	double slope;        /* down the slope, N; 0 or more */
+	double CD;           /* load duration of that load */
+	const char *species; /* as listed; NULL where G was given */
+	double G;
+	double breadth, depth; /* of the rafter, m */
+	double plate;          /* steel under the head, m */
+	double layers;         /* between plate and rafter, m */
+	double gap;            /* the part of them without bearing, m */
+	double height, arm; /* of the foot: line of the rail, compressed edge; arm NAN: not known */
+	double temperature; /* of the wood, K; NAN: to 100 F */
+	double tolerance;   /* that the crew's holes may miss, m */
+	bool wet;
+	int count; /* screws in the foot */
+};
+
+enum fastener_state {
+	FASTENER_STATE_HOLDS,
+	FASTENER_STATE_OVERLOADED,
+	FASTENER_STATE_SHORT,   /* less than 4 D in the rafter */
+	FASTENER_STATE_NO_ROOM, /* the edge distance 1.5 D cannot be kept */
+	FASTENER_STATE_UNRATED, /* plate, wood or temperature outside the tables, or a couple
+				   without arm */
+	FASTENER_STATE_COUNT
+};
+
+struct fastener_row {
+	double D, L; /* m */
+	enum fastener_state state;
+	double p_t;      /* thread in the rafter, m */
+	double pull, Wp; /* on one screw with the couple's share; capacity, N */
+	double side, Z;  /* N */
+	double ratio; /* worst of pull, side, both together, the screw's own tension; NAN unrated */
+	double lead_low, lead_high; /* m; NAN none listed */
+	bool through;               /* the point comes out below */
+};
+
+enum miss_state {
+	MISS_KEEPS,  /* 1.5 D of wood and more */
+	MISS_EDGE,   /* less than 1.5 D: not permitted, no reduction buys it */
+	MISS_BREAKS, /* the screw's side comes through the rafter's face */
+	MISS_WOOD,   /* no wood at all */
+	MISS_STATE_COUNT
+};
+
+#define MISS_MAX 4
+struct miss_row {
+	double D, room;        /* m; how far a hole may miss */
+	double edge[MISS_MAX]; /* wood from the screw's centre to the nearer face, m */
+	enum miss_state state[MISS_MAX];
+};
+
+#define FASTENER_ROW_MAX 64
+struct fastener_table {
+	int rows;
+	struct fastener_row row[FASTENER_ROW_MAX];
+	int misses;
+	struct miss_row miss[8];
+	double miss_by[MISS_MAX]; /* 0, 1/4, 1/2, 3/4 in, in m */
+	int least;                /* index of the thinnest, then shortest that holds; -1 none */
+};
+
+void fastener_table_fill(const struct fastener_question *q, struct fastener_table *out);
+const char *fastener_state_words(enum fastener_state s);
+const char *miss_state_words(enum miss_state s);
+
+#endif

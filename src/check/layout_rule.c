@@ -1,0 +1,87 @@
+/* SPDX-License-Identifier: MIT */
+#include "check/layout_rule.h"
+
+#include <math.h>
+
+/* Common practice: a plate of flashing beside a pipe's boot. */
+#define PIPE_CLEARANCE (6 * M_PER_IN)
+
+static bool inside(double x, double y, const struct rectangle *r)
+{
+	return x > r->x0 && x < r->x1 && y > r->y0 && y < r->y1;
+}
+
+static bool on_pipe(const struct job_pipe *p, double x, double y)
+{
+	const double d = isfinite(p->insulated_diameter) ? p->insulated_diameter : p->diameter;
+
+	return isfinite(p->at) && isfinite(p->up) && hypot(x - p->at, y - p->up) < d / 2 + PIPE_CLEARANCE;
+}
+
+bool foot_blocked(const struct context *c, double x, double y)
+{
+	for (int i = 0; i < c->job->obstacles; i++) {
+		const struct job_obstacle *o = &c->job->obstacle[i];
+		const struct rectangle keep = { o->x - o->clearance, o->y - o->clearance, o->x + o->width + o->clearance,
+			                        o->y + o->height + o->clearance };
+
+		if (inside(x, y, &keep))
+			return true;
+	}
+	for (int i = 0; i < c->job->pipes; i++)
+		if (on_pipe(&c->job->pipe[i], x, y))
+			return true;
+	return false;
+}
+
+bool splice_in_end_span(const struct context *c, const struct line *line, const double *x, int count)
+{
+	const double stock = c->job->rail.stock_length;
+
+	if (c->job->rail.kind != SUPPORT_RAILS || !isfinite(stock) || stock <= 0 || count < 2)
+		return false;
+	for (double at = line->x0 + stock; at < line->x1 && !at_least(at, line->x1); at += stock)
+		if (at < x[1] || at > x[count - 2])
+			return true;
+	return false;
+}
+
+bool layout_breaks_rule(const struct context *c, const struct layout *layout)
+{
+	const double limit = c->job->mount.max_spacing;
+
+	for (int l = 0; l < c->lines; l++) {
+		double x[RAFTER_MAX];
+
+		for (int i = 0; i < layout->count[l]; i++) {
+			x[i] = c->r->rafter_x[layout->rafter[l][i]];
+			if (foot_blocked(c, x[i], c->line[l].y))
+				return true;
+			if (i > 0 && isfinite(limit) && !at_most(x[i] - x[i - 1], limit))
+				return true;
+		}
+		if (splice_in_end_span(c, &c->line[l], x, layout->count[l]))
+			return true;
+	}
+	return false;
+}
+
+void layout_rules_tell(struct context *c, const struct pass *pass)
+{
+	const double limit = c->job->mount.max_spacing;
+
+	for (int i = 0; i < pass->attachments; i++)
+		if (foot_blocked(c, pass->attachment[i].x, pass->attachment[i].y))
+			REMARK(c->r, FOOT_BLOCKED, pass->attachment[i].number);
+	for (int l = 0; l < pass->lines; l++) {
+		const struct rail_line *rail = &pass->line[l];
+		double x[RAFTER_MAX];
+
+		for (int i = 0; i < rail->count; i++)
+			x[i] = pass->attachment[rail->first + i].x;
+		if (isfinite(limit) && !at_most(rail->longest_span, limit))
+			REMARK(c->r, MAX_SPACING, l + 1, rail->longest_span, limit);
+		if (splice_in_end_span(c, &c->line[rail->line], x, rail->count))
+			REMARK(c->r, SPLICE_END_SPAN, l + 1, c->job->rail.stock_length);
+	}
+}

@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: MIT */
+/* What weakens a rafter beside its loads: holes under the feet, raised ties; its seat; its thrust.
+ * Internal to src/check. */
+#ifndef RP_CHECK_RAFTER_EXTRA_H
+#define RP_CHECK_RAFTER_EXTRA_H
+
+#include "check/context.h"
+#include "resist/lumber.h"
+#include "resist/rafter.h"
+
+/* Once lumber and fastener are known: fills net_share and tie_factor of the context; remarks on
+ * ties and thrust. */
+void rafter_extra_prepare(struct context *c);
+/* Largest bending stress, Pa: of the whole section anywhere, of the section less its hole at a
+ * foot. NDS 3.1.2. */
+double rafter_bending_stress(const struct context *c, struct trace *trace, double moment,
+			     double at_foot, double S);
+/* Demand and capacity of the lower or upper seat, Pa; false where its length is not given or
+ * nothing presses. */
+bool rafter_bearing(const struct context *c, struct trace *trace, const struct rafter_forces *f,
+		    const struct lumber_values *v, double *demand, double *capacity);
+
+#endif

@@ -1,0 +1,54 @@
+/* SPDX-License-Identifier: MIT */
+#include <stdlib.h>
+#include <string.h>
+
+#include "cli/command.h"
+#include "job/job_read.h"
+#include "report/margin_report.h"
+
+struct room {
+	struct job job;
+	struct check_workspace workspace;
+	struct margin margin;
+};
+
+static bool read_job(struct room *room, const struct options *o, struct problem_list *problems)
+{
+	const char *set[SET_MAX + 1];
+	size_t n = 0;
+
+	if (o->units_given)
+		set[n++] = o->units == SYSTEM_SI ? "job.units=si" : "job.units=us";
+	memcpy(set + n, o->set, o->sets * sizeof *set);
+	return job_read_file(o->word[0], set, n + o->sets, &room->job, problems);
+}
+
+static enum exit_status margin(struct room *room, const struct options *o, struct problem_list *problems)
+{
+	const struct margin_view view = { &room->job, &room->margin };
+
+	if (!read_job(room, o, problems))
+		return EXIT_INPUT;
+	margin_find(&room->job, &room->workspace, &room->margin);
+	if (o->json)
+		return command_write_json(json_margin_write, &view, o, problems);
+	struct document *d = document_create(NULL);
+
+	if (d)
+		margin_report_build(d, &view);
+	return command_write_text(d, o, problems);
+}
+
+enum exit_status command_margin(const struct command *c, const struct options *o, struct problem_list *problems)
+{
+	if (o->words != 1)
+		return command_misused(c, problems, o->words ? o->word[1] : NULL, "one job file");
+	struct room *room = calloc(1, sizeof *room);
+
+	if (!room)
+		return command_no_memory(problems);
+	const enum exit_status status = margin(room, o, problems);
+
+	free(room);
+	return status;
+}

@@ -1,0 +1,106 @@
+/* SPDX-License-Identifier: MIT */
+/* Layers of the library with their sizes by name. */
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "detail/scene.h"
+
+double known(double a, double b)
+{
+	return isnan(a) ? b : a;
+}
+
+bool scene_is(const struct scene_layer *l, const char *kind)
+{
+	return strcmp(l->kind, kind) == 0;
+}
+
+const struct scene_layer *scene_find(const struct scene *s, const char *kind)
+{
+	for (int i = 0; i < s->layers; i++)
+		if (scene_is(&s->layer[i], kind))
+			return &s->layer[i];
+	return NULL;
+}
+
+static void take_size(struct scene_layer *l, const char *name, double value)
+{
+#define S(member, text)                 \
+	if (strcmp(name, text) == 0)    \
+		l->member = value;
+	LAYER_SIZES(S)
+#undef S
+}
+
+static void on_title(void *context, const char *title)
+{
+	struct scene *s = context;
+
+	snprintf(s->title, sizeof s->title, "%s", title);
+}
+
+static void on_layer(void *context, const struct guide_layer *layer)
+{
+	struct scene *s = context;
+	struct scene_layer *l = &s->layer[s->layers];
+
+	if (s->layers == SCENE_LAYERS)
+		return;
+	s->layers++;
+	memset(l, 0, sizeof *l);
+	snprintf(l->kind, sizeof l->kind, "%s", layer->kind);
+	snprintf(l->label, sizeof l->label, "%s", layer->label);
+	l->woven = layer->woven;
+	l->plumb = layer->plumb;
+#define S(member, text) l->member = (double)NAN;
+	LAYER_SIZES(S)
+#undef S
+	for (int i = 0; i < layer->sizes; i++) {
+		take_size(l, layer->size[i].name, layer->size[i].value);
+		l->of_job = l->of_job || layer->size[i].of_job;
+	}
+}
+
+/* A section's layers serve as a plan: its title loses what it says of the cut. */
+static void rename_section(struct scene *s)
+{
+	char *comma = strrchr(s->title, ',');
+	const size_t room = sizeof s->title;
+
+	if (!comma)
+		comma = s->title + strlen(s->title);
+	snprintf(comma, room - (size_t)(comma - s->title), ", seen from above");
+}
+
+/* Where the pitch is not known: 6:12, or 1/4:12 on coverings made for flat roofs, and never less than the covering wants. */
+static double usual_pitch(const struct guide_library *lib, const char *key)
+{
+	double low, high;
+
+	if (!guide_quantity(lib, key, "slope-least", &low, &high) || low < atan2(1.9, 12.0))
+		return atan2(0.25, 12.0);
+	return fmax(low, atan2(6.0, 12.0));
+}
+
+bool scene_read(struct scene *s, const struct guide_library *lib, const struct guide_request *request,
+		const char *of, const char *view)
+{
+	const struct guide_layer_sink sink = {on_title, on_layer, s};
+	bool is_along = false;
+
+	s->plan = strcmp(view, "plan") == 0;
+	s->units = request->units;
+	if (!guide_drawing(lib, request, of, view, &sink)) {
+		if (!s->plan || !guide_drawing(lib, request, of, "section", &sink))
+			return false;
+		rename_section(s);
+	}
+	guide_drawing_along(lib, request->key, of, &is_along);
+	s->along = is_along;
+	s->theta = request->sizes ? request->sizes->pitch : (double)NAN;
+	s->theta_of_job = isfinite(s->theta) != 0;
+	if (!s->theta_of_job)
+		s->theta = usual_pitch(lib, request->key);
+	return s->layers > 0;
+}

@@ -1,0 +1,40 @@
+/* SPDX-License-Identifier: MIT */
+/* Text that runs down the pages of a PDF file. Internal to src/sheet. */
+#ifndef RP_SHEET_FLOW_H
+#define RP_SHEET_FLOW_H
+
+#include "sheet/pdf.h"
+
+#define FLOW_TEXT (3.1 * MM)  /* about 8.8 points */
+#define FLOW_SMALL (2.6 * MM) /* 7.4 points */
+#define FLOW_LEAST (2.1 * MM) /* 6 points: the smallest in any table */
+
+struct flow {
+	struct pdf *pdf;
+	const char *name;
+	bool landscape;
+	struct pdf_room room;
+	double y; /* used, from the room's top, m */
+};
+
+/* A new page when less than `height` is left. */
+void flow_need(struct flow *f, double height);
+void flow_space(struct flow *f, double height);
+/* Wrapped text at x from the room's left edge; goes on over pages line by line. `bar`: a thick line at its left. */
+struct flow_style {
+	double size, x, width; /* width 0: to the room's right edge */
+	bool bold, bar, mono;
+};
+void flow_text(struct flow *f, struct flow_style style, const char *text);
+/* Its height, and setting it at a place without moving on; returns the height. */
+double flow_height(const struct flow *f, const char *text, double size, bool bold, double width);
+double flow_put(struct flow *f, const char *text, double size, bool bold, double x, double y, double width, bool right);
+/* Widths of one line. */
+double flow_width(const struct flow *f, const char *text, double size, bool bold);
+void flow_rule(struct flow *f, double x, double y, double width, double thick);
+void flow_frame(struct flow *f, double x, double y, double width, double height);
+
+/* flow_table.c */
+void flow_table(struct flow *f, const struct table *t);
+
+#endif

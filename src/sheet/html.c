@@ -1,0 +1,205 @@
+/* SPDX-License-Identifier: MIT */
+#include "sheet/html.h"
+
+#include "drawing/svg.h"
+
+/* Black on white; a table wider than the screen scrolls by itself, a drawing too small to read there can be slid. */
+static const char style[] =
+	"html{font:16px/1.45 'DejaVu Sans',Verdana,sans-serif;color:#000;background:#fff}\n"
+	"body{max-width:62rem;margin:0 auto;padding:0 1rem 3rem}\n"
+	"header,footer{border-bottom:1px solid #000;padding:1rem 0;margin-bottom:1rem}\n"
+	"footer{border:0;border-top:1px solid #000;margin-top:2rem}\n"
+	"h1{font-size:1.5rem;margin:.2rem 0}h2{font-size:1.35rem;border-bottom:3px solid #000;margin:2.5rem 0 .8rem}\n"
+	"h3{font-size:1.12rem;border-bottom:1px solid #000;margin:1.6rem 0 .6rem}h4{font-size:1rem;margin:1.2rem 0 .4rem}\n"
+	".verdict{border:3px solid #000;padding:.7rem;font-weight:bold;font-size:1.1rem}\n"
+	".caution{border-left:6px solid #000;padding:.2rem .7rem;margin:.7rem 0}\n"
+	".scroll{overflow-x:auto}table{border-collapse:collapse;font-size:.9rem;margin:.6rem 0}\n"
+	"th{text-align:left;border-bottom:2px solid #000;vertical-align:bottom}\n"
+	"th,td{padding:.15rem .6rem .15rem 0}td{vertical-align:top}.r{text-align:right}.k{white-space:nowrap}\n"
+	"dl{display:grid;grid-template-columns:minmax(8rem,16rem) 1fr;gap:.15rem 1rem}dd{margin:0}\n"
+	".note{font-size:.85rem}.step{margin:.7rem 0}.step b{display:block}.clause{font-size:.85rem}\n"
+	".drawing{overflow-x:auto}.drawing svg{display:block;width:100%;min-width:46rem;height:auto}\n"
+	"@media(max-width:36rem){dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
+	"@media print{section{break-before:page}.drawing svg{min-width:0}nav{display:none}}\n";
+
+static void tagged(FILE *f, const char *tag, const char *class, const char *text)
+{
+	fprintf(f, *class ? "<%s class=\"%s\">" : "<%s>", tag, class);
+	svg_text(f, text);
+	fprintf(f, "</%s>\n", tag);
+}
+
+void html_begin(FILE *f, const struct html_page *page)
+{
+	fputs("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+	      "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>",
+	      f);
+	svg_text(f, page->title);
+	fprintf(f, "</title>\n<style>\n%s</style>\n</head>\n<body>\n<header>\n", style);
+	tagged(f, "h1", "", page->title);
+	tagged(f, "div", "", page->job);
+	tagged(f, "div", "note", page->fingerprint);
+	fputs("</header>\n<main>\n", f);
+}
+
+void html_contents(FILE *f, const char *const *name, int n)
+{
+	fputs("<nav aria-label=\"Sheets\">\n<ol>\n", f);
+	for (int i = 0; i < n; i++) {
+		fprintf(f, "<li><a href=\"#sheet-%d\">", i + 1);
+		svg_text(f, name[i]);
+		fputs("</a></li>\n", f);
+	}
+	fputs("</ol>\n</nav>\n", f);
+}
+
+void html_sheet_begin(FILE *f, int number, const char *name)
+{
+	fprintf(f, "<section id=\"sheet-%d\">\n", number);
+	tagged(f, "h2", "", name);
+}
+
+void html_sheet_end(FILE *f)
+{
+	fputs("</section>\n", f);
+}
+
+void html_drawing(FILE *f, const struct drawing *d)
+{
+	fputs("<div class=\"drawing\">\n", f);
+	drawing_write_svg(f, d, SVG_INLINE);
+	fputs("</div>\n", f);
+}
+
+static void put_table(FILE *f, const struct table *t)
+{
+	fputs("<div class=\"scroll\"><table>\n<thead><tr>", f);
+	for (int c = 0; c < t->columns; c++) {
+		fprintf(f, "<th scope=\"col\"%s>", t->column[c].align == ALIGN_RIGHT ? " class=\"r\"" : "");
+		svg_text(f, t->column[c].title);
+		fputs("</th>", f);
+	}
+	fputs("</tr></thead>\n<tbody>\n", f);
+	for (const struct row *r = t->first; r; r = r->next) {
+		fputs("<tr>", f);
+		for (int c = 0; c < t->columns; c++) {
+			const struct column *column = &t->column[c];
+
+			fprintf(f, "<td class=\"%s\">", column->align == ALIGN_RIGHT ? "r k" : column->wrap ? "" : "k");
+			svg_text(f, r->cell[c]);
+			fputs("</td>", f);
+		}
+		fputs("</tr>\n", f);
+	}
+	fputs("</tbody></table></div>\n", f);
+}
+
+static void put_pairs(FILE *f, const struct pair *p)
+{
+	fputs("<dl>\n", f);
+	for (; p; p = p->next) {
+		tagged(f, "dt", "", p->name);
+		fputs("<dd>", f);
+		svg_text(f, p->value);
+		if (*p->note) {
+			fputs("<br><span class=\"note\">", f);
+			svg_text(f, p->note);
+			fputs("</span>", f);
+		}
+		fputs("</dd>\n", f);
+	}
+	fputs("</dl>\n", f);
+}
+
+static void put_step(FILE *f, const struct step_line *s)
+{
+	fputs("<div class=\"step\">", f);
+	tagged(f, "b", "", s->title);
+	svg_text(f, s->symbol);
+	fputs(" = ", f);
+	svg_text(f, s->formula);
+	if (*s->values) {
+		fputs(" = ", f);
+		svg_text(f, s->values);
+	}
+	fputs(" = ", f);
+	tagged(f, "strong", "", s->result);
+	if (*s->where)
+		tagged(f, "div", "note", s->where);
+	tagged(f, "div", "clause", s->clause);
+	if (*s->status)
+		tagged(f, "div", "note", s->status);
+	fputs("</div>\n", f);
+}
+
+/* Bullets and numbered steps stand in lists; *list is the list that is open. */
+static void in_list(FILE *f, enum block_kind kind, enum block_kind *list)
+{
+	if (*list == kind)
+		return;
+	if (*list == BLOCK_BULLET || *list == BLOCK_NUMBERED)
+		fputs(*list == BLOCK_BULLET ? "</ul>\n" : "</ol>\n", f);
+	if (kind == BLOCK_BULLET || kind == BLOCK_NUMBERED)
+		fputs(kind == BLOCK_BULLET ? "<ul>\n" : "<ol>\n", f);
+	*list = kind;
+}
+
+static void put_block(FILE *f, const struct block *b)
+{
+	switch (b->kind) {
+	case BLOCK_TITLE:
+		tagged(f, "h3", "", b->text);
+		return;
+	case BLOCK_VERDICT:
+		tagged(f, "p", "verdict", b->text);
+		return;
+	case BLOCK_HEADING:
+		tagged(f, b->level <= 1 ? "h3" : "h4", "", b->text);
+		return;
+	case BLOCK_PARAGRAPH:
+		tagged(f, "p", "", b->text);
+		return;
+	case BLOCK_BULLET:
+		tagged(f, "li", "", b->text);
+		return;
+	case BLOCK_NUMBERED:
+		fprintf(f, "<li value=\"%d\">", b->level);
+		svg_text(f, b->text);
+		fputs("</li>\n", f);
+		return;
+	case BLOCK_CAUTION:
+		tagged(f, "p", "caution", b->text);
+		return;
+	case BLOCK_PAIRS:
+		put_pairs(f, b->pair);
+		return;
+	case BLOCK_TABLE:
+		put_table(f, b->table);
+		return;
+	case BLOCK_STEP:
+		put_step(f, b->step);
+		return;
+	case BLOCK_KIND_COUNT:
+		return;
+	}
+}
+
+void html_document(FILE *f, const struct document *d)
+{
+	enum block_kind list = BLOCK_KIND_COUNT;
+
+	for (const struct block *b = document_first(d); b; b = b->next) {
+		in_list(f, b->kind, &list);
+		put_block(f, b);
+	}
+	in_list(f, BLOCK_KIND_COUNT, &list);
+}
+
+void html_end(FILE *f, const struct html_page *page)
+{
+	fputs("</main>\n<footer>\n", f);
+	tagged(f, "div", "", page->verdict);
+	tagged(f, "div", "note", page->caution);
+	tagged(f, "div", "note", page->fingerprint);
+	fputs("</footer>\n</body>\n</html>\n", f);
+}

@@ -1,0 +1,26 @@
+/* SPDX-License-Identifier: MIT */
+/* Documents and drawings as one HTML file that needs nothing else: no script, no font, no address. Legible on a phone, on a
+   screen and printed. */
+#ifndef RP_SHEET_HTML_H
+#define RP_SHEET_HTML_H
+
+#include <stdio.h>
+
+#include "drawing/drawing.h"
+#include "report/document.h"
+
+struct html_page {
+	const char *title, *job, *fingerprint, *verdict, *caution;
+};
+
+void html_begin(FILE *f, const struct html_page *page);
+/* The list of sheets at the top; names and their numbers, from 1. */
+void html_contents(FILE *f, const char *const *name, int n);
+/* A sheet: its number is the anchor. */
+void html_sheet_begin(FILE *f, int number, const char *name);
+void html_document(FILE *f, const struct document *d);
+void html_drawing(FILE *f, const struct drawing *d);
+void html_sheet_end(FILE *f);
+void html_end(FILE *f, const struct html_page *page);
+
+#endif

@@ -1,0 +1,58 @@
+/* SPDX-License-Identifier: MIT */
+/* A PDF file of sheets: pages of one paper size in either direction, each with a head (sheet, job) and a foot (fingerprint,
+   verdict, caution, page n of m); bookmarks; text that can be searched and copied; typefaces embedded; title and
+   language told. The same input gives the same bytes: the only date in it is the one given. */
+#ifndef RP_SHEET_PDF_H
+#define RP_SHEET_PDF_H
+
+#include <stdbool.h>
+#include <stdio.h>
+
+#include "drawing/drawing.h"
+#include "report/document.h"
+
+enum paper { PAPER_LETTER, PAPER_A4 };
+
+struct pdf_setup {
+	enum paper paper;
+	const struct lettering *lettering;
+	const char *title;       /* of the file */
+	const char *job;         /* title of the job, in each head */
+	const char *fingerprint; /* in each foot */
+	const char *verdict;
+	const char *caution;
+	long long date;          /* seconds since 1970, UTC; negative: none */
+	int pages;               /* m in `page n of m`; 0: not known yet */
+};
+
+struct pdf;
+
+/* NULL when memory ran out. */
+struct pdf *pdf_begin(const struct pdf_setup *setup);
+/* A new page. Its name stands in the head and among the bookmarks; a page that goes on has no bookmark. */
+void pdf_page(struct pdf *p, bool landscape, const char *name, bool bookmark);
+/* A bookmark under the last page's, for a place on the page that is open. */
+void pdf_bookmark(struct pdf *p, const char *name, double y_below_top);
+/* Room between head and foot, m on paper: the upper left corner from the page's, width, height. */
+struct pdf_room {
+	double x, y, width, height;
+};
+struct pdf_room pdf_room(const struct pdf *p);
+/* The room of a page of this paper before any is open. */
+struct pdf_room pdf_room_of(enum paper paper, bool landscape);
+/* The drawing's upper left corner to the room's. */
+void pdf_draw(struct pdf *p, const struct drawing *d);
+int pdf_pages(const struct pdf *p);
+/* Writes the file to f unless f is NULL (a run that only counts pages), and gives everything back. 0, or -1 when memory ran
+   out or the stream failed. */
+int pdf_end(struct pdf *p, FILE *f);
+
+/* pdf_flow.c: a document from the top of a new page on, over as many pages as it takes. Its headings become bookmarks. */
+void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape);
+
+/* Internal to src/sheet. */
+struct _cairo;
+struct _cairo *pdf_canvas(struct pdf *p);
+const struct lettering *pdf_lettering(const struct pdf *p);
+
+#endif

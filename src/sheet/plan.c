@@ -1,0 +1,80 @@
+/* SPDX-License-Identifier: MIT */
+#include "sheet/plan.h"
+
+#include <math.h>
+
+#define MARGIN (3 * MM)
+#define LEGEND (58 * MM)
+#define SMALL (2.2 * MM)
+/* Shown round the array in the larger view, m. */
+#define ROUND_ARRAY 0.45
+
+static struct rectangle window_of(const struct result *r, enum plan_part part)
+{
+	struct rectangle w = { 0, 0, r->plane_length, r->plane_slope };
+
+	if (part == PLAN_WHOLE)
+		return w;
+	w.x0 = fmax(0, r->array.x0 - ROUND_ARRAY);
+	w.y0 = fmax(0, r->array.y0 - ROUND_ARRAY);
+	w.x1 = fmin(r->plane_length, r->array.x1 + ROUND_ARRAY);
+	w.y1 = fmin(r->plane_slope, r->array.y1 + ROUND_ARRAY);
+	return w;
+}
+
+/* Everything between the dimensions and the legend, in the middle of its room. */
+static void place(struct plan *p, double width, double height)
+{
+	const struct plan_room room = plan_dimension_room(p);
+	const double w = p->window.x1 - p->window.x0, h = p->window.y1 - p->window.y0;
+	const double right = p->legend > 0 ? p->legend + 3 * MM : 0;
+	const double free_x = width - 2 * MARGIN - room.left - room.right - right;
+	const double free_y = height - 2 * MARGIN - room.below - room.above;
+
+	p->scale = scale_for_plan(p->s, w, h, free_x, free_y);
+	p->view.scale = 1 / p->scale.ratio;
+	p->view.turn = 0;
+	p->view.origin.x = MARGIN + room.left + (free_x - w * p->view.scale) / 2 - p->window.x0 * p->view.scale;
+	p->view.origin.y = MARGIN + room.below + (free_y - h * p->view.scale) / 2 - p->window.y0 * p->view.scale;
+	drawing_view(p->d, p->view);
+	drawing_set_main_view(p->d, p->view);
+}
+
+static void reserve_collectors(const struct plan *p)
+{
+	for (int i = 0; i < p->s->r->collectors; i++) {
+		const struct rectangle *c = &p->s->r->collector[i];
+
+		drawing_reserve(p->d, plan_box(p, c->x0, c->y0, c->x1, c->y1));
+	}
+}
+
+struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height, bool legend)
+{
+	struct drawing *d = drawing_create(s->lettering, width, height, NULL);
+
+	if (!d)
+		return NULL;
+	struct plan p = { .s = s, .d = d, .part = part, .window = window_of(s->r, part), .view = { { 0, 0 }, 1, 0 },
+		          .size = SMALL, .legend = legend ? LEGEND : 0 };
+
+	place(&p, width, height);
+	drawing_set_title(d, part == PLAN_WHOLE ? "Roof plan" : "Layout of the attachments",
+	                  sheet_text(s, "%s, scale %s. %s", s->job->title, p.scale.text, sheet_verdict(s)));
+	plan_zones(&p);
+	plan_clear_paths(&p);
+	plan_collectors(&p);
+	plan_zone_borders(&p);
+	plan_rafters(&p);
+	plan_rails(&p);
+	plan_edges(&p);
+	plan_attachments(&p);
+	plan_pipes(&p);
+	plan_dimensions(&p);
+	reserve_collectors(&p);
+	plan_slope_arrow(&p);
+	plan_zone_labels(&p);
+	if (legend)
+		plan_legend(&p, (struct point){ width - MARGIN - LEGEND, height - MARGIN }, LEGEND);
+	return d;
+}

@@ -1,0 +1,172 @@
+/* SPDX-License-Identifier: MIT */
+/* The column beside a plan: what its lines mean, the zones with the spacing allowed in them, scale and north. */
+#include <math.h>
+
+#include "roof/zone.h"
+#include "sheet/plan.h"
+
+#define SAMPLE (9 * MM) /* width of a line sample */
+#define LINE (3.6 * MM)
+
+struct legend {
+	const struct plan *p;
+	double x, y, width; /* of the next line: left end, middle */
+};
+
+static struct lettering_spec plain(const struct plan *p, bool bold)
+{
+	return (struct lettering_spec){ p->size, bold, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false };
+}
+
+static void words(const struct legend *c, const char *text)
+{
+	drawing_text(c->p->d, LAYER_TEXT, (struct point){ c->x + SAMPLE + 2 * MM, c->y }, plain(c->p, false), text);
+}
+
+static void heading(struct legend *c, const char *text)
+{
+	c->y -= 0.4 * LINE;
+	drawing_text(c->p->d, LAYER_TEXT, (struct point){ c->x, c->y }, plain(c->p, true), text);
+	c->y -= LINE;
+}
+
+static void line_row(struct legend *c, enum drawing_layer layer, const char *text)
+{
+	drawing_line(c->p->d, layer, (struct point){ c->x, c->y }, (struct point){ c->x + SAMPLE, c->y });
+	words(c, text);
+	c->y -= LINE;
+}
+
+static void box_row(struct legend *c, enum drawing_layer layer, const double *angle, int n, const char *text)
+{
+	const double h = 1.3 * MM;
+	const struct point at[] = { { c->x, c->y - h }, { c->x + SAMPLE, c->y - h }, { c->x + SAMPLE, c->y + h }, { c->x, c->y + h } };
+
+	for (int i = 0; i < n; i++)
+		drawing_hatch(c->p->d, LAYER_HATCH, at, 4, angle[i], 2.4 * MM);
+	drawing_shape(c->p->d, layer, -1, FILL_NONE, at, 4);
+	words(c, text);
+	c->y -= LINE;
+}
+
+static void dot_row(struct legend *c, enum drawing_layer layer, enum fill fill, double radius, const char *text)
+{
+	const struct point at = { c->x + SAMPLE / 2, c->y };
+
+	drawing_mark(c->p->d, layer, fill, at, radius);
+	if (fill == FILL_WHITE) {
+		drawing_line(c->p->d, layer, (struct point){ at.x - radius, at.y }, (struct point){ at.x + radius, at.y });
+		drawing_line(c->p->d, layer, (struct point){ at.x, at.y - radius }, (struct point){ at.x, at.y + radius });
+	}
+	words(c, text);
+	c->y -= LINE;
+}
+
+static const char *rafter_text(const struct plan *p)
+{
+	const struct job_framing *f = &p->s->job->framing;
+	const char *size = f->size[0] ? f->size : "rafters";
+
+	if (f->measured > 0)
+		return sheet_text(p->s, "%s, each measured", size);
+	return sheet_text(p->s, "%s at %s%s", size, sheet_tape(p->s, f->spacing), p->s->f.units == SYSTEM_SI ? " mm" : "");
+}
+
+static void symbols(struct legend *c)
+{
+	const struct sheet *s = c->p->s;
+	const struct job *job = s->job;
+
+	heading(c, "Lines and marks");
+	line_row(c, LAYER_EDGE, "edge of the roof");
+	if (job->building.form == FORM_GABLE || job->building.form == FORM_HIP)
+		line_row(c, LAYER_RIDGE, "ridge");
+	line_row(c, LAYER_RAFTER, rafter_text(c->p));
+	box_row(c, LAYER_COLLECTOR, NULL, 0, sheet_text(s, "collector (%d)", s->r->collectors));
+	if (s->r->passes > 0 && job->rail.kind == SUPPORT_RAILS)
+		line_row(c, LAYER_RAIL, "rail");
+	if (s->r->passes > 0)
+		dot_row(c, LAYER_ATTACH, FILL_BLACK, PLAN_DOT,
+		        sheet_text(s, "attachment (%d)", s->pass->attachments));
+	for (int i = 0; i < job->pipes; i++)
+		if (!isnan(job->pipe[i].at) && !isnan(job->pipe[i].up)) {
+			dot_row(c, LAYER_PIPE, FILL_WHITE, 1.3 * MM, "P1, P2 ... pipe through the roof");
+			return;
+		}
+}
+
+static const char *zone_row(const struct sheet *s, enum zone zone)
+{
+	const struct zone_spacing *z = &s->pass->zone[zone];
+
+	if (s->r->passes == 0 || !z->present)
+		return sheet_text(s, "zone %s", zone_text(zone));
+	if (!(z->spacing > 0))
+		return sheet_text(s, "zone %s: no spacing holds", zone_text(zone));
+	return sheet_text(s, "zone %s: at most %s%s", zone_text(zone), sheet_tape(s, z->spacing),
+	                  s->f.units == SYSTEM_SI ? " mm" : "");
+}
+
+static void zones(struct legend *c)
+{
+	const struct sheet *s = c->p->s;
+	bool seen[ZONE_COUNT] = { false };
+
+	if (s->r->shapes == 0)
+		return;
+	heading(c, "Wind zones, spacing of feet");
+	for (int i = 0; i < s->r->shapes; i++)
+		seen[s->r->shape[i].zone] = true;
+	for (int z = 0; z < (int)ZONE_COUNT; z++) {
+		double angle[2];
+
+		if (seen[z])
+			box_row(c, LAYER_ZONE, angle, plan_zone_hatch((enum zone)z, angle), zone_row(s, (enum zone)z));
+	}
+}
+
+/* Four steps of a round length, black and white. */
+static void scale_bar(struct legend *c)
+{
+	static const double us[] = { 0.5, 1, 2, 4, 5, 10, 20 }, si[] = { 0.1, 0.2, 0.5, 1, 2, 5, 10 };
+	const struct plan *p = c->p;
+	const bool metric = p->s->f.units == SYSTEM_SI;
+	const double unit = metric ? 1 : M_PER_FT, room = c->width - 12 * MM;
+	const struct lettering_spec spec = { p->size, false, ANCHOR_CENTRE, ANCHOR_TOP, 0, false };
+	double step = (metric ? si : us)[0];
+	char buf[32];
+
+	for (int i = 0; i < 7; i++)
+		if ((metric ? si : us)[i] * unit * 4 * p->view.scale <= room)
+			step = (metric ? si : us)[i];
+	const double wide = step * unit * p->view.scale, h = 0.8 * MM;
+
+	for (int i = 0; i <= 4; i++) {
+		const double x = c->x + 2 * MM + i * wide;
+
+		if (i < 4)
+			drawing_rectangle(p->d, LAYER_TEXT, i % 2 ? FILL_WHITE : FILL_BLACK, x, c->y - h, x + wide, c->y + h);
+		if (i % 2 == 0)
+			drawing_text(p->d, LAYER_TEXT, (struct point){ x, c->y - 2 * MM }, spec,
+			             sheet_text(p->s, "%s%s", number_print(buf, sizeof buf, i * step, step * 2 < 1 ? 1 : 0),
+			                        i == 4 ? (metric ? " m" : " ft") : ""));
+	}
+	c->y -= 2.2 * LINE;
+}
+
+void plan_legend(const struct plan *p, struct point upper_left, double width)
+{
+	struct legend c = { p, upper_left.x, upper_left.y - 2 * MM, width };
+	const struct view open = drawing_view_open(p->d);
+
+	drawing_view(p->d, VIEW_PAPER);
+	drawing_text(p->d, LAYER_TEXT, (struct point){ c.x, c.y }, (struct lettering_spec){ 3.2 * MM, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false },
+	             drawing_title(p->d));
+	c.y -= 1.3 * LINE;
+	drawing_text(p->d, LAYER_TEXT, (struct point){ c.x, c.y }, plain(p, false), sheet_text(p->s, "Scale %s", p->scale.text));
+	c.y -= 1.2 * LINE;
+	scale_bar(&c);
+	symbols(&c);
+	zones(&c);
+	drawing_view(p->d, open);
+}

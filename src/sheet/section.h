@@ -1,0 +1,91 @@
+/* SPDX-License-Identifier: MIT */
+/* Sections up the slope, to scale: the attachment with screw, foot, deck, covering and flashing, and a pipe through the
+   covering. What lies on the roof comes from the covering library's drawings with the job's own sizes in them; foot,
+   screw and rafter come from the job and its result.
+
+   Frame: u up the slope, v square to the roof outwards; the origin is where the hole's centre line meets the
+   deck's top. The view is turned by the pitch, so that plumb things stand plumb; up the slope is to the right. */
+#ifndef RP_SHEET_SECTION_H
+#define RP_SHEET_SECTION_H
+
+#include "sheet/sheet.h"
+
+enum section_of { SECTION_OF_FOOT, SECTION_OF_PIPE };
+
+/* NULL when memory ran out. */
+struct drawing *section_draw(const struct sheet *s, enum section_of what, double width, double height);
+/* False if the job has nothing to draw: no pipe. */
+bool section_exists(const struct sheet *s, enum section_of what);
+
+/* Internal to src/sheet. */
+#define SECTION_LAYERS 24
+#define SECTION_LABELS 24
+#define SECTION_KEYS 8
+
+struct section_layer {
+	char kind[24], label[96];
+	bool woven, plumb;
+	int sizes;
+	struct {
+		char name[16];
+		double value;
+	} size[GUIDE_LAYER_SIZES];
+	double below; /* v of its underside, m; set by section_stack */
+};
+
+struct section_label {
+	struct point at; /* u, v of what is named */
+	const char *text;
+};
+
+struct section {
+	const struct sheet *s;
+	struct drawing *d;
+	enum section_of what;
+	double theta;
+	double u0, u1;            /* of the roof that is drawn, m */
+	double x0, y0, x1, y1;    /* bounds of everything, turned, m */
+	double under_collector;   /* v of its underside; NAN: beyond the drawing */
+	struct scale scale;
+	int layers;
+	struct section_layer layer[SECTION_LAYERS];
+	bool from_library;
+	/* lapped covering: NAN where there is none */
+	double E, L, t, butt, lap_base;
+	double deck;    /* thickness under the origin, m */
+	double surface; /* top of an even covering, m */
+	int keys;
+	struct section_key {
+		const char *letter, *text;
+	} key[SECTION_KEYS];
+	int labels;
+	struct section_label label[SECTION_LABELS];
+};
+
+double section_size(const struct section_layer *l, const char *name, double otherwise);
+bool section_is(const struct section_layer *l, const char *kind);
+/* First layer of a kind, or NULL. */
+const struct section_layer *section_find(const struct section *x, const char *kind);
+void section_name(struct section *x, double u, double v, const char *text);
+/* Explains a letter that stands on a dimension line. */
+void section_key(struct section *x, const char *letter, double length, const char *words);
+/* Widens the bounds of the drawing. */
+void section_reach(struct section *x, double u, double v);
+/* Top of the covering at u, m. */
+double section_top(const struct section *x, double u);
+/* Polygon of n corners u, v. */
+void section_area(struct section *x, enum fill fill, const struct point *at, int n);
+void section_block(struct section *x, enum fill fill, double u0, double v0, double u1, double v1);
+/* section_covering.c: rafter, deck, covering; then plates and what stands on them. */
+void section_stack(struct section *x);
+void section_roof(struct section *x);
+void section_covering(struct section *x);
+void section_flashing(struct section *x);
+/* section_foot.c */
+void section_foot(struct section *x);
+void section_foot_extent(struct section *x);
+/* section_pipe.c */
+void section_pipe(struct section *x);
+void section_pipe_extent(struct section *x);
+
+#endif

@@ -1,0 +1,197 @@
+/* SPDX-License-Identifier: MIT */
+#include "sheet/sheet.h"
+
+#include <math.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "report/utf8.h"
+
+bool sheet_open(struct sheet *s, const struct job *job, const struct result *r, const struct lettering *lettering,
+                const struct guide_library *library)
+{
+	*s = (struct sheet){ .job = job,
+		             .r = r,
+		             .pass = &r->pass[r->judged],
+		             .lettering = lettering,
+		             .library = library,
+		             .f = { document_create(NULL), job->units } };
+	fingerprint_print(s->fingerprint, job_fingerprint(job));
+	return s->f.document != NULL;
+}
+
+void sheet_close(struct sheet *s)
+{
+	document_destroy(s->f.document);
+}
+
+const char *sheet_text(const struct sheet *s, const char *format, ...)
+{
+	char text[1024];
+	va_list args;
+
+	va_start(args, format);
+	vsnprintf(text, sizeof text, format, args);
+	va_end(args);
+	return document_text(s->f.document, "%s", text);
+}
+
+/* "13 ft 6-1/2 in" as 13'-6 1/2", "18 in" as 18", "3/4 in" as 3/4". */
+static const char *short_tape(const struct sheet *s, const char *tape)
+{
+	char out[64];
+	size_t n = 0;
+	const char *p = tape;
+
+	if (*p == '-') {
+		out[n++] = '-';
+		p++;
+	}
+	while (*p && n < sizeof out - 4) {
+		if (strncmp(p, " ft ", 4) == 0) {
+			out[n++] = '\'';
+			out[n++] = '-';
+			p += 4;
+		} else if (strncmp(p, " in", 3) == 0) {
+			out[n++] = '"';
+			p += 3;
+		} else {
+			out[n++] = *p == '-' ? ' ' : *p;
+			p++;
+		}
+	}
+	out[n] = '\0';
+	return sheet_text(s, "%s", out);
+}
+
+const char *sheet_tape(const struct sheet *s, double m)
+{
+	char buf[64];
+
+	if (s->f.units == SYSTEM_SI)
+		return sheet_text(s, "%s", number_print(buf, sizeof buf, m / 0.001, 0));
+	return short_tape(s, tape_print(buf, sizeof buf, m, SYSTEM_US, 8));
+}
+
+const char *sheet_size(const struct sheet *s, double m)
+{
+	const double parts = m / M_PER_IN * 64;
+	char buf[64];
+
+	if (isnan(m))
+		return "not known";
+	if (s->f.units == SYSTEM_SI)
+		return sheet_text(s, "%s", quantity_print(buf, sizeof buf, m, UNIT_MM, fabs(m) < 0.02 ? 1 : 0));
+	return sheet_text(s, "%s", tape_print(buf, sizeof buf, m, SYSTEM_US, fabs(parts - round(parts)) < 1e-6 ? 64 : 16));
+}
+
+const char *sheet_unit_note(const struct sheet *s)
+{
+	return s->f.units == SYSTEM_SI ? "Dimensions in mm." : "";
+}
+
+const char *sheet_verdict(const struct sheet *s)
+{
+	switch (s->r->verdict) {
+	case HOLDS:
+		return "HOLDS";
+	case DOES_NOT_HOLD:
+		return "DOES NOT HOLD - not to be built";
+	case NEEDS_ENGINEER:
+		return "NEEDS AN ENGINEER - not to be built from";
+	}
+	return "";
+}
+
+static const struct scale plan_us[] = {
+	{ 12, "1 in = 1 ft (1:12)" },    { 16, "3/4 in = 1 ft (1:16)" },  { 24, "1/2 in = 1 ft (1:24)" },
+	{ 32, "3/8 in = 1 ft (1:32)" },  { 48, "1/4 in = 1 ft (1:48)" },  { 64, "3/16 in = 1 ft (1:64)" },
+	{ 96, "1/8 in = 1 ft (1:96)" },  { 128, "3/32 in = 1 ft (1:128)" }, { 192, "1/16 in = 1 ft (1:192)" },
+	{ 384, "1/32 in = 1 ft (1:384)" },
+};
+static const struct scale plan_si[] = {
+	{ 10, "1:10" },   { 20, "1:20" },   { 25, "1:25" },   { 50, "1:50" },   { 75, "1:75" },
+	{ 100, "1:100" }, { 125, "1:125" }, { 150, "1:150" }, { 200, "1:200" }, { 250, "1:250" }, { 500, "1:500" },
+};
+static const struct scale detail_us[] = {
+	{ 1, "full size (1:1)" },         { 2, "6 in = 1 ft (1:2)" },   { 4, "3 in = 1 ft (1:4)" },
+	{ 8, "1-1/2 in = 1 ft (1:8)" },   { 12, "1 in = 1 ft (1:12)" }, { 16, "3/4 in = 1 ft (1:16)" },
+};
+static const struct scale detail_si[] = {
+	{ 1, "1:1" }, { 2, "1:2" }, { 5, "1:5" }, { 10, "1:10" }, { 20, "1:20" },
+};
+
+static struct scale choose(const struct sheet *s, const struct scale *list, size_t n, double need)
+{
+	for (size_t i = 0; i < n; i++)
+		if (list[i].ratio >= need)
+			return list[i];
+	const double ratio = ceil(need / 100) * 100;
+
+	return (struct scale){ ratio, sheet_text(s, "1:%ld", lround(ratio)) };
+}
+
+#define LENGTH(a) (sizeof(a) / sizeof *(a))
+
+struct scale scale_for_plan(const struct sheet *s, double width, double height, double room_x, double room_y)
+{
+	const double need = fmax(width / room_x, height / room_y);
+
+	if (s->f.units == SYSTEM_SI)
+		return choose(s, plan_si, LENGTH(plan_si), need);
+	return choose(s, plan_us, LENGTH(plan_us), need);
+}
+
+struct scale scale_for_detail(const struct sheet *s, double width, double height, double room_x, double room_y)
+{
+	const double need = fmax(width / room_x, height / room_y);
+
+	if (s->f.units == SYSTEM_SI)
+		return choose(s, detail_si, LENGTH(detail_si), need);
+	return choose(s, detail_us, LENGTH(detail_us), need);
+}
+
+double sheet_width(const struct sheet *s, const char *text, double size)
+{
+	return lettering_width(s->lettering, text, (struct lettering_style){ size, false, false });
+}
+
+/* Bytes of the longest start of text that fits, broken at a blank where there is one. */
+static size_t fitting(const struct sheet *s, const char *text, double width, double size)
+{
+	size_t best = 0, end = 0;
+	char line[512];
+
+	while (text[end] && end < sizeof line - 1) {
+		do
+			end++;
+		while (text[end] && text[end] != ' ' && end < sizeof line - 1);
+		memcpy(line, text, end);
+		line[end] = '\0';
+		if (sheet_width(s, line, size) > width && best > 0)
+			break;
+		best = end;
+	}
+	return best;
+}
+
+double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width, double size,
+                       const char *text)
+{
+	const struct lettering_spec spec = { size, false, ANCHOR_LEFT, ANCHOR_TOP, 0, false };
+
+	while (*text) {
+		const size_t n = fitting(s, text, width, size);
+		char line[512];
+
+		memcpy(line, text, n);
+		line[n] = '\0';
+		drawing_text(d, LAYER_TEXT, at, spec, line);
+		at.y -= 1.35 * size;
+		text += n;
+		while (*text == ' ')
+			text++;
+	}
+	return at.y;
+}

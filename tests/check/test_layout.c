@@ -1,0 +1,203 @@
+/* SPDX-License-Identifier: MIT */
+/* The fewest feet of a whole job, held against rating every layout there is by the whole check: pressures by place and
+   area, continuous rails, screws, feet, and rafters under the feet of both lines together. */
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "check/check.h"
+#include "check/pass.h"
+#include "near.h"
+#include "resist/random.h"
+#include "sample_job.h"
+
+#define MOST 8 /* rafters under a line */
+
+struct brute {
+	const struct job *job;
+	const struct result *found;
+	enum wind_curve curve;
+	int low, count;      /* rafters under the lines */
+	int fewest;
+	double ratio[2 * MOST + 1];
+	bool holds[2 * MOST + 1];
+};
+
+static bool allowed(const struct job *job, unsigned lower, unsigned upper)
+{
+	if (job->mount.stagger == ANSWER_YES)
+		return (lower & upper) == 0;
+	return !job_given(job, FIELD_MOUNT_STAGGER) || lower == upper;
+}
+
+static int fill(struct layout *l, int line, unsigned bits, int low, int count)
+{
+	l->count[line] = 0;
+	for (int i = 0; i < count; i++)
+		if (bits & 1u << i)
+			l->rafter[line][l->count[line]++] = low + i;
+	return l->count[line];
+}
+
+static void try_all(struct brute *b)
+{
+	static struct layout layout;
+	static struct result r;
+	static struct pass pass;
+
+	for (unsigned lower = 0; lower < 1u << b->count; lower++)
+		for (unsigned upper = 0; upper < 1u << b->count; upper++) {
+			const int n = fill(&layout, 0, lower, b->low, b->count) + fill(&layout, 1, upper, b->low, b->count);
+
+			if (layout.count[0] < 2 || layout.count[1] < 2 || !allowed(b->job, lower, upper))
+				continue;
+			if (!check_layout(b->job, &r, b->curve, &layout, &pass))
+				continue;
+			b->holds[n] = true;
+			b->ratio[n] = fmin(b->ratio[n], pass.ratio);
+		}
+}
+
+static struct brute brute_of(const struct job *job, const struct result *found)
+{
+	struct brute b = { .job = job, .found = found, .curve = found->judged == 1 ? CURVE_SAFE_SIDE : CURVE_RECALLED };
+
+	if (found->passes == 1)
+		b.curve = CURVE_SAFE_SIDE;
+	while (!at_least(found->rafter_x[b.low], found->array.x0))
+		b.low++;
+	while (b.low + b.count < found->rafters && at_most(found->rafter_x[b.low + b.count], found->array.x1))
+		b.count++;
+	for (int n = 0; n <= 2 * MOST; n++)
+		b.ratio[n] = HUGE_VAL;
+	assert_in_range(b.count, 2, MOST);
+	try_all(&b);
+	b.fewest = 0;
+	while (b.fewest < 2 * MOST && !b.holds[b.fewest])
+		b.fewest++;
+	return b;
+}
+
+static double between(uint64_t *seed, double low, double high)
+{
+	return random_between(seed, low, high);
+}
+
+static struct job random_job(uint64_t *seed)
+{
+	struct job job = sample_job();
+
+	job.site.wind_speed = MPH(between(seed, 95, 150));
+	job.site.ground_snow = between(seed, 0, 1) < 0.5 ? 0 : PSF(between(seed, 5, 40));
+	job.framing.spacing = IN(between(seed, 19, 24));
+	job.framing.first = IN(between(seed, 2, 18));
+	job.framing.depth = IN(between(seed, 0, 1) < 0.5 ? 7.25 : 9.25);
+	job.framing.span = FT(between(seed, 8, 11));
+	job.mount.max_spacing = between(seed, 0, 1) < 0.5 ? (double)NAN : IN(between(seed, 40, 72));
+	job.mount.allowable_uplift = LB(between(seed, 250, 800));
+	job.collector.left = FT(between(seed, 4, 24));
+	if (between(seed, 0, 1) < 0.6)
+		job.rail.allowable_moment = LB(between(seed, 100, 400)) * M_PER_FT;
+	if (between(seed, 0, 1) < 0.2)
+		job.rail.stock_length = FT(between(seed, 3, 7));
+	if (between(seed, 0, 1) < 0.2)
+		job.mount.stagger = ANSWER_YES;
+	else if (between(seed, 0, 1) < 0.2)
+		job.origin[FIELD_MOUNT_STAGGER] = ORIGIN_FILE;
+	if (between(seed, 0, 1) < 0.3)
+		job.obstacle[job.obstacles++] = (struct job_obstacle){ job.collector.left + FT(3), job.collector.lower + FT(1),
+			                                               FT(1), FT(1), IN(6) };
+	return job;
+}
+
+static void test_every_layout(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	uint64_t seed = 20;
+	int holding = 0, fewer_known = 0;
+
+	for (int i = 0; i < 24; i++) {
+		const struct job job = random_job(&seed);
+
+		check_run(&job, &r, &w);
+		assert_int_not_equal(r.passes, 0);
+		const struct pass *p = &r.pass[r.judged];
+		const struct brute b = brute_of(&job, &r);
+
+		if (b.fewest == 2 * MOST) { /* nothing holds with this curve */
+			assert_false(p->holds);
+			continue;
+		}
+		holding++;
+		assert_true(p->holds);
+		assert_true(r.search.settled && r.search.best);
+		assert_int_equal(p->attachments, b.fewest);
+		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+		assert_int_equal(r.search.bound, b.fewest);
+		fewer_known += r.search.fewer;
+	}
+	assert_true(holding > 8 && fewer_known > 3);
+}
+
+/* With a wanted number of holes the best layout of that number comes out, whether it holds or not. */
+static void test_wanted_holes(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	struct job job = sample_job();
+	int held = 0;
+
+	for (int n = 6; n <= 12; n++) {
+		job.mount.holes = n;
+		check_run(&job, &r, &w);
+		const struct pass *p = &r.pass[r.judged];
+
+		assert_int_equal(p->attachments, n);
+		assert_true(r.search.best);
+		assert_int_equal(p->holds, p->ratio <= 1);
+		held += p->holds;
+	}
+	assert_true(held > 0 && held < 7);
+	job.mount.holes = 200;
+	check_run(&job, &r, &w);
+	assert_false(r.search.found);
+	assert_int_not_equal(r.verdict, HOLDS);
+}
+
+/* A splice is kept out of the end spans, feet out of the way of obstacles and pipes. */
+static void test_keep_clear(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	struct job job = sample_job();
+
+	job.framing.depth = IN(9.25);
+	job.obstacle[job.obstacles++] = (struct job_obstacle){ FT(15), FT(6), FT(1), FT(1), IN(6) };
+	job.pipe[job.pipes++] = (struct job_pipe){ .diameter = IN(1), .insulated_diameter = NAN, .count = 1,
+		                                   .temperature = NAN, .at = FT(18), .up = FT(11) + IN(8) };
+	check_run(&job, &r, &w);
+	const struct pass *p = &r.pass[r.judged];
+
+	assert_true(p->holds);
+	for (int i = 0; i < p->attachments; i++) {
+		const struct attachment *a = &p->attachment[i];
+
+		assert_false(a->x > FT(14.5) && a->x < FT(16.5) && a->y > FT(5.5) && a->y < FT(7.5));
+		assert_true(hypot(a->x - FT(18), a->y - FT(11) - IN(8)) > IN(6.5));
+	}
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(test_every_layout),
+		cmocka_unit_test(test_wanted_holes),
+		cmocka_unit_test(test_keep_clear),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -1,0 +1,17 @@
+/* SPDX-License-Identifier: MIT */
+/* The example job as text, to be changed in one place by each test. */
+#ifndef RP_TESTS_JOB_EXAMPLE_H
+#define RP_TESTS_JOB_EXAMPLE_H
+
+#include <stddef.h>
+
+#define EXAMPLE_MAX 8192
+
+/* Reads examples/first-shingle.xml (its path comes from the build) into buf; fails the test if
+   it cannot. */
+void example_read(char buf[EXAMPLE_MAX]);
+/* Puts `to` in place of the one place where `from` stands in text, and returns the line (from 1)
+   where `to` starts. */
+int example_change(char text[EXAMPLE_MAX], const char *from, const char *to);
+
+#endif
