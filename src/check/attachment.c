@@ -47,7 +47,7 @@ static double uplift(const double *in)
 
 const struct step step_attachment_uplift = {
 	.name = "attachment-uplift", .symbol = "N", .unit = UNIT_LB, .title = "uplift on an attachment, normal to the roof",
-	.formula = "(fW p - fD d cos theta) A", .clause = { "ASCE/SEI 7 2.4.1, statics" }, .confidence = DERIVED,
+	.formula = "(fW p - fD d cos theta) A", .clause = { "ASCE/SEI 7 2.3.1, 2.4.1, statics" }, .confidence = DERIVED,
 	.in = { { "fW", UNIT_NONE, "factor of wind in the combination" },
 	        { "p", UNIT_PSF, "wind pressure away from the roof, strength level" },
 	        { "fD", UNIT_NONE, "factor of dead load" },
@@ -68,7 +68,7 @@ static double down(const double *in)
 const struct step step_attachment_down = {
 	.name = "attachment-down", .symbol = "N", .unit = UNIT_LB,
 	.title = "down force on an attachment, normal to the roof",
-	.formula = "(fD d cos theta + fS S cos^2 theta + fW p) A", .clause = { "ASCE/SEI 7 2.4.1, statics" },
+	.formula = "(fD d cos theta + fS S cos^2 theta + fW p) A", .clause = { "ASCE/SEI 7 2.3.1, 2.4.1, statics" },
 	.confidence = DERIVED,
 	.in = { { "fD", UNIT_NONE, "factor of dead load in the combination" },
 	        { "d", UNIT_PSF, "filled weight of the array per area of slope" },
@@ -91,7 +91,7 @@ static double slope_force(const double *in)
 
 const struct step step_attachment_slope = {
 	.name = "attachment-slope", .symbol = "V", .unit = UNIT_LB, .title = "down-slope force on an attachment",
-	.formula = "(fD d sin theta + fS S sin theta cos theta) A", .clause = { "ASCE/SEI 7 2.4.1, statics" },
+	.formula = "(fD d sin theta + fS S sin theta cos theta) A", .clause = { "ASCE/SEI 7 2.3.1, 2.4.1, statics" },
 	.confidence = DERIVED,
 	.in = { { "fD", UNIT_NONE, "factor of dead load in the combination" },
 	        { "d", UNIT_PSF, "weight of the array per area of slope" },

@@ -29,7 +29,7 @@ bool array_coefficients_known(struct context *c);
 /* True if gammaE = 1.5 applies to this part of the array. */
 bool array_exposed(const struct context *c, const struct rectangle *part, struct trace *trace);
 
-/* ASD force on an area of the array in one combination, N: normal to the roof and down the slope. Up: 0.6D + 0.6W with the
+/* Force on an area of the array in one combination, N: normal to the roof and down the slope. Up: 0.6D + 0.6W with the
    dry array; false if the combination does not lift. Down: filled array; snow is Pa on plan; false for combinations with
    roof live load. area 1 m2 gives the load per area. */
 bool array_load_up(const struct context *c, const struct load_combination *k, double p_up, double area,

@@ -10,6 +10,7 @@
 #include <string.h>
 
 #include "check/attachment.h"
+#include "check/better_fact.h"
 #include "check/courses.h"
 #include "check/fastener.h"
 #include "check/layout_rule.h"
@@ -48,6 +49,7 @@ static void prepare(struct context *c, const struct job *job, struct result *r)
 	r->wind = (struct wind_result){ 0 };
 	r->snow = (struct snow_result){ 0 };
 	r->dead = (struct dead_result){ 0 };
+	r->quake = (struct quake_result){ 0 };
 	r->fastener = (struct fastener_result){ 0 };
 	r->lumber = (struct lumber_result){ 0 };
 	r->search = (struct search_result){ 0 };
@@ -230,4 +232,5 @@ void check_run(const struct job *job, struct result *r, struct check_workspace *
 {
 	run(job, r, true);
 	remedies_find(job, r, w);
+	better_fact_find(job, r, w);
 }

@@ -295,12 +295,12 @@ struct demand {
 	struct check_value *check;
 };
 
-static void together(const struct demand *d, double T_a, double V_a)
+static void together(const struct demand *d, double T_a, double V_a, double CD)
 {
 	if (d->pull > 0 && d->side > 0)
 		fastener_keep(d->check, CHECK_TOGETHER,
 			      linear_interaction(d->trace, d->pull, T_a, d->side, V_a), 1, d->f,
-			      d->k.CD);
+			      CD);
 }
 
 /* Wood screw and hanger bolt: Eq. 12.4-1. */
@@ -327,7 +327,7 @@ static void hold_tested(const struct demand *d)
 
 	fastener_keep(d->check, CHECK_PULL, d->pull, s->allowable_uplift * CD, d->f, CD);
 	fastener_keep(d->check, CHECK_SIDE, d->side, s->allowable_side * CD, d->f, CD);
-	together(d, s->allowable_uplift * CD, s->allowable_side * CD);
+	together(d, s->allowable_uplift * CD, s->allowable_side * CD, CD);
 }
 
 static void hold_bolt(const struct demand *d)
@@ -339,7 +339,7 @@ static void hold_bolt(const struct demand *d)
 	fastener_keep(d->check, CHECK_WASHER, d->pull, c->fastening.washer, d->f, 1);
 	fastener_keep(d->check, CHECK_BREAK, d->pull, c->fastening.tension, d->f, 1);
 	fastener_keep(d->check, CHECK_SIDE, d->side, Z, d->f, d->k.CD);
-	together(d, fmin(c->fastening.washer, c->fastening.tension), Z);
+	together(d, fmin(c->fastening.washer, c->fastening.tension), Z, d->k.CD);
 }
 
 static void hold_sheet(const struct demand *d)
@@ -361,7 +361,7 @@ static void hold_seam(const struct demand *d)
 	const struct job_fastener *s = &d->c->job->fastener;
 	const double clip = d->pull / s->clips;
 
-	together(d, d->c->job->mount.allowable_uplift, d->c->job->mount.allowable_slope);
+	together(d, d->c->job->mount.allowable_uplift, d->c->job->mount.allowable_slope, 1);
 	if (given(s->seam_allowable))
 		fastener_keep(d->check, CHECK_SEAM, d->pull, s->seam_allowable, d->f, 1);
 	if (given(s->clip_allowable))
@@ -414,7 +414,7 @@ bool fastener_kind_check(const struct context *c, struct trace *trace, const str
 	case FASTENER_DECK_MOUNT:
 		d.pull = fmax(0, up);
 		d.side = fabs(slope);
-		together(&d, job->mount.allowable_uplift, job->mount.allowable_slope);
+		together(&d, job->mount.allowable_uplift, job->mount.allowable_slope, 1);
 		return true;
 	}
 	return false;

@@ -2,7 +2,7 @@
 /* Lays the job out on its roof plane: x along the eave from the left rake edge, y up the slope from the eave edge.
    Gable and hip: the plane runs from the eave edge to the ridge. Flat and monoslope: one plane over the whole roof, y from
    the low edge. A tilted collector covers less of the roof than its own length. */
-#include "check/context.h"
+#include "check/wind_rule.h"
 
 #include <math.h>
 
@@ -15,6 +15,12 @@ static void plane(struct context *c)
 	c->r->plane_length = job_plane_length(c->job);
 	c->r->plane_slope = job_plane_slope(c->job);
 	c->tilt = job_collector_tilt(c->job);
+	const struct zone_plane shape = { .roof = plane_roof(c), .length = c->r->plane_length, .slope = c->r->plane_slope,
+		                          .upper = plane_upper(c) };
+	const bool known = c->job->building.form < FORM_OTHER &&
+	                   (c->job->building.form != FORM_HIP || c->job->building.plane != PLANE_UNKNOWN);
+
+	c->r->outline = known ? zone_plane_outline(&shape) : (struct polygon){ 0 };
 	c->rack = !at_most(c->tilt, 2 * RAD_PER_DEG);
 	c->foot_height = c->rack ? 0 : c->job->mount.height;
 }

@@ -34,7 +34,6 @@ struct finder {
 	const double *cantilever;
 	struct search_problem problem;
 	struct search_line line[LINE_MAX];
-	double bare[RAFTER_MAX];   /* ratio of each rafter under the array with feet that carry nothing; NAN: not asked yet */
 	double rail;               /* capacity, N m; NAN */
 	struct memo memo[MEMO];
 	struct layout layout;
@@ -59,15 +58,19 @@ static struct attachment standing(const struct finder *f, int line, int a, int b
 		                    .reaction_width = right - left };
 }
 
-static double bare_rafter(struct finder *f, int line, int rafter)
+/* The rafter under this foot and no other. */
+static double lone_rafter(const struct finder *f, const struct attachment *foot)
 {
-	if (isnan(f->bare[rafter])) {
-		f->pass->attachments = 1;
-		f->pass->attachment[0] = standing(f, line, -1, rafter, -1);
-		f->pass->attachment[0].tributary_width = f->pass->attachment[0].reaction_width = 0;
-		f->bare[rafter] = rafter_ratio(f->c, f->pass, rafter);
-	}
-	return f->bare[rafter];
+	const struct attachment kept = f->pass->attachment[0]; /* whoever asks may be filling the pass */
+	const int attachments = f->pass->attachments;
+
+	f->pass->attachments = 1;
+	f->pass->attachment[0] = *foot;
+	const double ratio = rafter_ratio(f->c, f->pass, foot->rafter);
+
+	f->pass->attachment[0] = kept;
+	f->pass->attachments = attachments;
+	return ratio;
 }
 
 /* Ratio of a foot at another width than its plain share. */
@@ -104,8 +107,8 @@ static const struct memo *known(struct finder *f, int line, int a, int b, int c)
 	if (isfinite(f->rail))
 		m->cost.moment = rail_load(f->c, &t, 1, isfinite(f->c->job->rail.allowable_moment), &combination) *
 		                 t.tributary_depth / f->rail;
-	if (f->problem.rafters_add)
-		m->cost.alone = fmax(m->cost.alone, bare_rafter(f, line, b));
+	if (f->problem.rafters_add && t.ratio <= 1)
+		m->cost.alone = fmax(m->cost.alone, lone_rafter(f, &t));
 	return m;
 }
 
@@ -152,12 +155,12 @@ static double whole(void *context, int line, const unsigned char *rafter, int co
 static double rafter(void *context, int rafter, const struct search_layout *layout, int lines, const double *width)
 {
 	struct finder *f = context;
+	const int reach = f->c->job->framing.sharing > 0 ? 1 : 0; /* its neighbours may hand it a share */
 	int n = 0;
 
 	for (int l = 0, first = 0; l < lines; first += layout->count[l], l++)
 		for (int i = 0; i < layout->count[l]; i++) {
-			/* its neighbours may hand it a share */
-			if (abs(layout->rafter[first + i] - rafter) > 1 || n == ATTACHMENT_MAX)
+			if (abs(layout->rafter[first + i] - rafter) > reach || n == ATTACHMENT_MAX)
 				continue;
 			f->pass->attachment[n] = foot_of(f, l, &layout->rafter[first], layout->count[l], i);
 			f->pass->attachment[n++].reaction_width = width[first + i];
@@ -237,8 +240,6 @@ static void prepare(struct finder *f, struct context *c, const struct layout *la
 	f->rail = c->job->rail.kind == SUPPORT_RAILS ? rail_capacity(c, NULL) : (double)NAN;
 	for (int i = 0; i < MEMO; i++)
 		f->memo[i].b = -1;
-	for (int i = 0; i < RAFTER_MAX; i++)
-		f->bare[i] = NAN;
 	for (int i = 0; i < c->lines; i++)
 		line_set(f, i);
 	for (int i = 0; i < c->lines; i++)

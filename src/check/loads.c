@@ -195,6 +195,10 @@ static void roof_live(struct context *c)
 
 	c->r->Lr = c->job->live.rule == LIVE_IRC_TABLE ? gravity_roof_live_irc(At, c->theta, t)
 	                                               : gravity_roof_live(At, c->theta, t);
+	if (at_most(k->clearance, ROOM_TO_STAND))
+		REMARK(c->r, LIVE_LEFT_OUT, k->clearance);
+	else
+		REMARK(c->r, LIVE_KEPT, k->clearance);
 	if (k->rows > 1 && !at_most(k->row_gap, ROOM_TO_STAND))
 		REMARK(c->r, WALK_GAP, k->row_gap);
 }

@@ -57,7 +57,7 @@ struct wind_coefficient check_coefficient(struct context *c, enum zone zone, enu
 		return (struct wind_coefficient){ true, e->GCp, USER_ENTERED, e->source, false };
 	}
 	if (!k.known)
-		REMARK_T(c->r, NO_COEFFICIENT, (0), zone_text(zone));
+		REMARK_T(c->r, NO_COEFFICIENT, (0), sign == WIND_DOWN ? "down" : zone_text(zone));
 	c->curve_matters = c->curve_matters || (k.known && k.bounded);
 	return k;
 }

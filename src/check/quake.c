@@ -99,6 +99,7 @@ void quake_prepare(struct context *c)
 	const double h = c->job->building.mean_roof_height;
 	struct trace *t = &c->r->trace[SECTION_DEAD];
 
+	c->r->quake = (struct quake_result){ 0 };
 	if (e->category == SEISMIC_A) {
 		REMARK(c->r, SEISMIC_EXEMPT, 0);
 		return;
@@ -107,11 +108,16 @@ void quake_prepare(struct context *c)
 		return;
 	if (!facts_of_7_22(c))
 		return;
+	if (c->rack) {
+		REMARK(c->r, SEISMIC_RACK, 0);
+		return;
+	}
 	const struct seismic_component component = { .SDS = SDS(c, t), .Ip = e->Ip, .z = h, .h = h, .ap = e->ap,
 		                                     .Rp = e->Rp, .Hf = e->Hf, .Rmu = e->Rmu, .CAR = e->CAR,
 		                                     .Rpo = e->Rpo };
 	const struct seismic_share s = asce7_seismic(c->code->edition, &component, t);
 
+	c->r->quake = (struct quake_result){ s.known, component.SDS, s.horizontal, s.vertical };
 	c->quake.known = s.known;
 	c->quake.horizontal = s.horizontal;
 	c->quake.vertical = s.vertical;

@@ -270,6 +270,21 @@ static void add_drift(struct context *c, struct rafter_loads *l, const struct ra
 	}
 }
 
+/* Snow slid off each row, on the strip of roof at its foot. */
+static void add_strip(struct context *c, struct rafter_loads *l, const struct rafter_place *p, const struct rafter_case *k,
+                      double share)
+{
+	if (!k->array || k->snow_case < 0 || share <= 0)
+		return;
+	const struct snow_load_case *s = &c->snow.snow[k->snow_case];
+
+	for (int row = 0; row < c->job->collector.rows && s->strip > 0; row++) {
+		const double foot = on_plan(c, c->r->collector[row * c->job->collector.columns].y0);
+
+		add(l, p, foot - s->strip_width, foot, rafter_line_load_plan(NULL, k->k->S * s->strip, p->width), 0);
+	}
+}
+
 void rafter_load(struct context *c, const struct pass *pass, const struct rafter_place *place,
                  const struct rafter_case *k, struct rafter_loads *out)
 {
@@ -283,6 +298,7 @@ void rafter_load(struct context *c, const struct pass *pass, const struct rafter
 	add(out, place, place->start, place->start + place->length, f->D * dead, 0);
 	add_plan(c, out, place, f->S * k->roof_snow, share, false);
 	add_drift(c, out, place, k, share);
+	add_strip(c, out, place, k, share);
 	/* collectors that leave room to stand below them keep nobody off the roof */
 	const double live_share = at_most(c->job->collector.clearance, ROOM_TO_STAND) ? share : 0;
 

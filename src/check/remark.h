@@ -90,6 +90,13 @@ enum remark_kind {
 	  "the rafter.")                                                                                          \
 	R(HEEL_THRUST, NOTE, "The rafters push outward at the heel with up to {0 lb/ft} of eave with the array, {1 lb/ft} before; ties " \
 	  "and heel nails are not rated.")                                                                        \
+	R(BLOCKING, ENGINEER, "Feet between rafters stand on blocks, and the force down the slope goes across a block's grain: its edge " \
+	  "cannot give the 4 D of NDS Table 12.5.1C to fasteners from 1/4 in up, and it bends the block flat. Feet are shown on " \
+	  "rafters.")                                                                                             \
+	R(BLOCK_BENDS, NOTE, "The worst foot's {0 lb}, in the middle of a block of the rafter's size on edge: {1 psi} of bending " \
+	  "against {2 psi}.")                                                                                     \
+	R(BLOCK_NAILS, NOTE, "Each end of that block carries {0 lb}; a 16d common nail through the rafter into its end grain carries " \
+	  "{1 lb} (NDS 12.5.2.2): {2 n} an end. Nails in end grain count nothing in withdrawal.")                 \
 	R(BETTER_FACT, NOTE, "Were the grade stamp to read {t0} {t1}, the worst ratio would be {0 - 2} in place of {1 - 2}: worth a " \
 	  "look.")                                                                                                \
 	R(CROSS_SLOPE, NOTE, "Forces along the eave (wind on the edges, earthquake) are not rated: a 1-1/2 in "   \
@@ -110,6 +117,13 @@ enum remark_kind {
 	R(DRIFT, NOTE, "Snow drifts against the array: {0 psf 1} on top of the balanced snow at its edges, gone after " \
 	  "{1 tape} (ASCE/SEI 7 7.8); the rafters are checked with it.")                                          \
 	R(NO_DRIFT, NOTE, "No snow drift at the array by ASCE/SEI 7 7.8: {t0}")                                   \
+	R(SLIDE_OFF, NOTE, "Snow that slides off each tilted row: {0 psf 1} more on a strip of roof {1 tape} wide at its foot (ASCE/SEI " \
+	  "7 C7.8, from memory); the rafters are checked with it.")                                               \
+	R(SEISMIC_RACK, ENGINEER, "Earthquake on collectors that stand tilted: how the rack tips is not computed.") \
+	R(LIVE_LEFT_OUT, NOTE, "Roof live load is left out under the collectors, for the clear space {0 in 1} is not above 24 in; without " \
+	  "the array the rafter has it everywhere, which is the state before (IBC 2021 1607.14.4.1, ASCE/SEI 7-22 4.16.1).") \
+	R(LIVE_KEPT, NOTE, "Roof live load is kept under the collectors: the clear space {0 in 1} is above 24 in (IBC 2021 1607.14.4.1, " \
+	  "ASCE/SEI 7-22 4.16.1).")                                                                               \
 	R(SLIDE_LOWER, UNCHECKED, "The lower roof below: snow that slides off this roof adds {0 psf 1} over {1 tape} from the eave " \
 	  "({2 lb/ft 0} of eave) to its balanced snow (ASCE/SEI 7 7.9, slippery where it drains over glass).")      \
 	R(SNOW_HELD, NOTE, "Nothing but the array stops the snow on this slippery roof: it pushes {0 lb/ft 0} of the array's upper " \
@@ -149,8 +163,8 @@ enum remark_kind {
 	R(BEFORE_FAILS, NOTE, "The rafter fails today's code before any collector is set: ratio {0 - 2} ({t0}).")  \
 	R(OVERHANG_FOOT, ENGINEER, "Feet stand on the rafter tails outside the wall (attachment {0 n}): the tail is not rated.") \
 	R(RATIO, FAILS, "{t0} at attachment {0 n}: {1 - 2} of what it can carry ({t1}).")                         \
-	R(RAFTER_RATIO, FAILS, "{t0} of rafter {0 n}: {1 - 2} of what it can carry ({t1}).")                      \
-	R(RAIL_RATIO, FAILS, "{t0} of rail line {0 n}: {1 - 2} of what it can carry ({t1}).")                     \
+	R(RAFTER_RATIO, FAILS, "{t0}, rafter {0 n}: {1 - 2} of what it can carry ({t1}).")                      \
+	R(RAIL_RATIO, FAILS, "{t0}, line {0 n}: {1 - 2} of what it can carry ({t1}).")                     \
 	R(COLLECTOR_RATIO, FAILS, "{t0}: {1 - 2} of the collector's rated pressure ({t1}).")                      \
 	R(EDGE, FAILS, "The hole may miss the rafter's centre by {0 in 3}; the edge distance 1.5 D leaves {1 in 3}.")   \
 	R(PENETRATION, FAILS, "Only {0 in 2} of the screw (tip not counted) reach into the rafter; 4 D is the "   \

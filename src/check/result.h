@@ -69,7 +69,7 @@ struct check_value {
 	                                   where none */
 };
 
-/* ASD force on one attachment in one combination: normal to the roof (up is positive in `uplift`, down in `down`) and
+/* Force on one attachment in one combination: normal to the roof (up is positive in `uplift`, down in `down`) and
    down the slope, acting together. */
 struct force {
 	double normal, slope;    /* N */
@@ -79,7 +79,6 @@ struct force {
 
 #define ATTACHMENT_MAX 256
 #define LINE_MAX 128 /* direct feet: two lines per collector, COLLECTOR_MAX collectors */
-#define COLLECTOR_MAX 64
 #define REMARK_MAX 96
 #define TRACE_MAX 96
 
@@ -204,6 +203,12 @@ struct dead_result {
 	double collector_dry, collector_filled; /* N each */
 };
 
+struct quake_result {
+	bool known;
+	double SDS;                  /* g */
+	double horizontal, vertical; /* parts of the array's filled weight, before load factors */
+};
+
 struct fastener_result {
 	double t_up;             /* everything between the head and the rafter face, m */
 	double p_tot, p, p_t, l_m; /* NDS lengths, m */
@@ -240,6 +245,7 @@ struct result {
 	int remarks, remarks_dropped;
 	struct remark remark[REMARK_MAX];
 	double plane_length, plane_slope; /* of the roof plane along the eave and up the slope, m */
+	struct polygon outline; /* the plane: a rectangle; on a hip roof a trapezoid or triangle; n is 0 where it is not known */
 	int shapes;
 	struct zone_shape shape[ZONE_SHAPE_MAX];
 	int array_shapes;                  /* zones of the chart for tilted collectors; 0: those of the roof count */
@@ -253,6 +259,7 @@ struct result {
 	struct wind_result wind;
 	struct snow_result snow;
 	struct dead_result dead;
+	struct quake_result quake;
 	struct fastener_result fastener;
 	struct lumber_result lumber;
 	double Lr;               /* roof live load, Pa on plan */

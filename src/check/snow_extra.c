@@ -35,7 +35,7 @@ static void drift(struct context *c, struct trace *t)
 		.W2 = job->snow.W2,
 		.lu = isfinite(job->snow.upwind_length) ? job->snow.upwind_length : fmax(b->length, b->width),
 		.side = fmax(a->x1 - a->x0, (a->y1 - a->y0) * c->cos_theta),
-		.top = (job->collector.clearance + job->collector.depth) / c->cos_theta,
+		.top = c->r->wind.h2 / c->cos_theta, /* of a rack: its high edge */
 		.clear = job->collector.clearance / c->cos_theta,
 	};
 	const struct snow_drift d = asce7_projection_drift(c->code->edition, &p, t);
@@ -54,6 +54,24 @@ static void drift(struct context *c, struct trace *t)
 	k.clause = "7.8";
 	c->snow.snow[c->snow.cases++] = k;
 	REMARK(c->r, DRIFT, d.pd, d.w);
+}
+
+/* Tilted rows drop their snow on the roof at their foot; the collectors are then bare. */
+static void slide_off(struct context *c, struct trace *t)
+{
+	const struct rectangle *first = &c->r->collector[0];
+
+	if (!c->rack || c->r->collectors == 0 || c->snow.cases == SNOW_LOAD_MAX)
+		return;
+	struct snow_load_case k = c->snow.snow[0];
+
+	k.name = "balanced, slid off the collectors";
+	k.strip = asce7_slide_off(k.array, (first->y1 - first->y0) * c->cos_theta, t);
+	k.strip_width = SLIDE_OFF_WIDTH;
+	k.array = 0;
+	k.clause = "C7.8";
+	c->snow.snow[c->snow.cases++] = k;
+	REMARK(c->r, SLIDE_OFF, k.strip, k.strip_width);
 }
 
 static void slide(struct context *c, struct trace *t)
@@ -113,6 +131,7 @@ void snow_extra_prepare(struct context *c)
 		return;
 	local_rule(c);
 	drift(c, t);
+	slide_off(c, t);
 	slide(c, t);
 	held(c);
 	ice(c, t);

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "check/attachment.h"
+#include "check/block_check.h"
 #include "check/layout_rule.h"
 #include "check/layout_search.h"
 #include "check/rafter_load.h"
@@ -191,6 +192,7 @@ void verdict_give(struct context *c)
 	}
 	if (c->couple_unknown)
 		REMARK(r, LEVER_ARM, c->job->mount.height);
+	block_check(c);
 	unchecked(c);
 	if (any(r, REMARK_ENGINEER) || differ)
 		r->verdict = NEEDS_ENGINEER;

@@ -35,11 +35,16 @@ static enum exit_status status_of(enum verdict v)
 /* --units is one override more, before the others, so that --set job.units has the last word. */
 static bool read_job(struct room *room, const struct options *o, struct problem_list *problems)
 {
-	const char *set[SET_MAX + 1];
+	const char *set[SET_MAX + 2];
+	char holes[32];
 	size_t n = 0;
 
 	if (o->units_given)
 		set[n++] = o->units == SYSTEM_SI ? "job.units=si" : "job.units=us";
+	if (o->holes > 0) {
+		snprintf(holes, sizeof holes, "mount.holes=%d", o->holes);
+		set[n++] = holes;
+	}
 	memcpy(set + n, o->set, o->sets * sizeof *set);
 	return job_read_file(o->word[0], set, n + o->sets, &room->job, problems);
 }

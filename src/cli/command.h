@@ -21,9 +21,9 @@ enum exit_status {
 /* name, options beside --format, operands, what it does */
 #define COMMANDS(C)                                                                                \
 	C(check,                                                                                   \
-	  OPTION_BIT(SET) | OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(ATTACHMENT) |       \
+	  OPTION_BIT(SET) | OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(HOLES) | OPTION_BIT(ATTACHMENT) |       \
 	          OPTION_BIT(NOTES) | OPTION_BIT(OUTPUT),                                          \
-	  "JOB.xml [--set field=value]... [--units us|si] [--attachment N] [--notes "              \
+	  "JOB.xml [--set field=value]... [--units us|si] [--holes N] [--attachment N] [--notes "              \
 	  "none|brief|full] [--width N] [-o FILE]",                                                \
 	  "Say whether the roof of a job holds, where each attachment goes and how it is "         \
 	  "flashed.")                                                                              \
@@ -49,6 +49,9 @@ enum exit_status {
 	  "Put the check of one job under several editions of the loading standard side by side.") \
 	C(sources, OPTION_BIT(WIDTH) | OPTION_BIT(OUTPUT), "[TABLE] [--width N] [-o FILE]",        \
 	  "List the published numbers and formulas that are not confirmed, and what to do.")       \
+	C(margin, OPTION_BIT(SET) | OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(OUTPUT),    \
+	  "JOB.xml [--set field=value]... [--units us|si] [--width N] [-o FILE]",                  \
+	  "Say which input decides, what to verify first, and how far things may grow.")           \
 	C(help, OPTION_BIT(WIDTH), "[COMMAND]", "List the commands, or say how one is used.")
 
 struct command {

@@ -9,6 +9,7 @@
 #define COMMAND_LINE "command line"
 /* Nobody hangs more; what a job allows is less. */
 #define ATTACHMENT_MOST 9999
+#define HOLES_MOST 256 /* as the field mount.holes */
 
 static const struct {
 	const char *name;
@@ -77,6 +78,8 @@ static bool store(struct options *o, enum option_id id, const char *value)
 		return true;
 	case OPTION_SET:
 		return strchr(value, '=') && add(o->set, &o->sets, SET_MAX, value);
+	case OPTION_HOLES:
+		return whole_number(value, 2, HOLES_MOST, &o->holes);
 	case OPTION_ATTACHMENT:
 		return whole_number(value, 1, ATTACHMENT_MOST, &o->attachment);
 	case OPTION_NOTES:

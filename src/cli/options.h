@@ -24,6 +24,7 @@
 	O(UNITS, "--units", true, "us or si")                                                      \
 	O(SET, "--set", true, "field=value, such as roof.pitch=6:12")                              \
 	O(ATTACHMENT, "--attachment", true, "a whole number from 1, as in the report")             \
+	O(HOLES, "--holes", true, "a whole number, 2 to 256")                                      \
 	O(NOTES, "--notes", true, "none, brief or full")                                           \
 	O(CODES, "--codes", true, "two or three of asce7-10, asce7-16, asce7-22, with commas between")  \
 	O(OUTPUT, "-o", true, "a file name")                                                       \
@@ -42,6 +43,7 @@ struct options {
 	int width; /* columns; TEXT_WIDTH_USUAL unless given */
 	bool units_given;
 	enum unit_system units;  /* SYSTEM_US unless given */
+	int holes;               /* 0: not given */
 	int attachment;          /* 0: not given */
 	enum notes_length notes; /* NOTES_BRIEF unless given */
 	const char *codes;       /* NULL: not given */

@@ -9,6 +9,7 @@
 #include "detail/detail.h"
 
 #define SCENE_LAYERS 24
+#define PI 3.14159265358979323846
 
 /* Sizes of a layer: member, name in the library. */
 #define LAYER_SIZES(S)                                                                                          \

@@ -49,6 +49,7 @@ static void fill_and_stroke(cairo_t *cr, const struct shape *s)
 
 static void paint_line(cairo_t *cr, const struct drawing *d, const struct shape *s)
 {
+	cairo_new_path(cr); /* text leaves its own behind */
 	for (int i = 0; i < s->n; i++)
 		cairo_line_to(cr, s->at[i].x * PT, (drawing_height(d) - s->at[i].y) * PT);
 	if (s->closed)
@@ -58,7 +59,7 @@ static void paint_line(cairo_t *cr, const struct drawing *d, const struct shape 
 
 static void paint_circle(cairo_t *cr, const struct drawing *d, const struct shape *s)
 {
-	cairo_new_sub_path(cr);
+	cairo_new_path(cr);
 	cairo_arc(cr, s->at[0].x * PT, (drawing_height(d) - s->at[0].y) * PT, s->radius * PT, 0,
 		  360 * RAD_PER_DEG);
 	cairo_close_path(cr);

@@ -113,7 +113,7 @@ static void on_stray_fault(void *context, xmlError *error)
 }
 
 /* Everything that libxml2 does for us. */
-static bool library_parse(struct guide_library *lib, struct problem_list *problems)
+static bool library_parse(struct guide_library *lib, bool schema, struct problem_list *problems)
 {
 	const xmlStructuredErrorFunc before = xmlStructuredError;
 	void *const before_context = xmlStructuredErrorContext;
@@ -122,7 +122,7 @@ static bool library_parse(struct guide_library *lib, struct problem_list *proble
 	xmlSetStructuredErrorFunc(&lost, on_stray_fault);
 	for (size_t i = 0; i < lib->docs; i++)
 		ok = guide_parse(&lib->doc[i], problems) && ok;
-	ok = ok && guide_validate(lib, problems);
+	ok = ok && (!schema || guide_validate(lib, problems));
 	xmlSetStructuredErrorFunc(before_context, before);
 	if (lost && !problem_any(problems))
 		problem_add(problems, PROBLEM_NO_MEMORY, NULL, 0, NULL, NULL, NULL);
@@ -130,7 +130,7 @@ static bool library_parse(struct guide_library *lib, struct problem_list *proble
 }
 
 /* All that follows once every file's bytes are there. Takes lib; NULL if it is no library. */
-static struct guide_library *library_finish(struct guide_library *lib,
+static struct guide_library *library_finish(struct guide_library *lib, bool schema,
 					    struct problem_list *problems)
 {
 	size_t total = 0;
@@ -149,7 +149,7 @@ static struct guide_library *library_finish(struct guide_library *lib,
 			problem_add(problems, PROBLEM_TWICE, lib->doc[i].name, 0, NULL, NULL, NULL);
 			ok = false;
 		}
-	if (ok && library_parse(lib, problems) && guide_check(lib, problems))
+	if (ok && library_parse(lib, schema, problems) && guide_check(lib, problems))
 		return lib;
 	guide_close(lib);
 	return NULL;
@@ -181,19 +181,28 @@ struct guide_library *guide_open_memory(const struct guide_file *file, size_t fi
 		}
 	}
 	if (ok)
-		return library_finish(lib, problems);
+		return library_finish(lib, true, problems);
 	guide_close(lib);
 	return NULL;
 }
 
-static bool read_directory(struct guide_library *lib, DIR *dir, struct problem_list *problems)
+/* Whether a file is wanted: all without a key, else the page of that key and what pages share. */
+static bool wanted(const char *name, const char *key)
+{
+	const size_t length = key ? strlen(key) : 0;
+
+	return !key || strncmp(name, "common", 6) == 0 || strcmp(name, "sources.xml") == 0 ||
+	       (strncmp(name, key, length) == 0 && strcmp(name + length, ".xml") == 0);
+}
+
+static bool read_directory(struct guide_library *lib, DIR *dir, const char *key, struct problem_list *problems)
 {
 	bool ok = true;
 
 	for (const struct dirent *e; ok && (e = readdir(dir)) != NULL;) {
 		struct guide_doc *doc;
 
-		if (e->d_name[0] == '.' || !is_library_name(e->d_name))
+		if (e->d_name[0] == '.' || !is_library_name(e->d_name) || !wanted(e->d_name, key))
 			continue;
 		doc = library_add(lib, e->d_name, problems);
 		ok = doc && guide_read_file(dirfd(dir), e->d_name, doc, problems);
@@ -201,7 +210,7 @@ static bool read_directory(struct guide_library *lib, DIR *dir, struct problem_l
 	return ok;
 }
 
-struct guide_library *guide_open(const char *dir, struct problem_list *problems)
+static struct guide_library *open_directory(const char *dir, const char *key, struct problem_list *problems)
 {
 	struct guide_library *lib;
 	DIR *open = opendir(dir);
@@ -213,12 +222,22 @@ struct guide_library *guide_open(const char *dir, struct problem_list *problems)
 		return NULL;
 	}
 	lib = library_new(problems);
-	ok = lib && read_directory(lib, open, problems);
+	ok = lib && read_directory(lib, open, key, problems);
 	closedir(open);
 	if (ok)
-		return library_finish(lib, problems);
+		return library_finish(lib, !key, problems);
 	guide_close(lib);
 	return NULL;
+}
+
+struct guide_library *guide_open(const char *dir, struct problem_list *problems)
+{
+	return open_directory(dir, NULL, problems);
+}
+
+struct guide_library *guide_open_page(const char *dir, const char *key, struct problem_list *problems)
+{
+	return open_directory(dir, key, problems);
 }
 
 void guide_close(struct guide_library *lib)

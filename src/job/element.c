@@ -33,7 +33,7 @@ const struct element_row element_table[ELEMENT_COUNT] = {
 				     "The collectors and where they lie."),
 	[ELEMENT_RAIL] = SINGLE("rail", JOB, RAIL_KIND, RAIL_WEAK_SECTION_MODULUS,
 				"What the collectors rest on."),
-	[ELEMENT_MOUNT] = SINGLE("mount", JOB, MOUNT_SEAT, MOUNT_REPORT,
+	[ELEMENT_MOUNT] = SINGLE("mount", JOB, MOUNT_SEAT, MOUNT_BETWEEN,
 				 "The feet that carry the rails or the collectors."),
 	[ELEMENT_FASTENER] = SINGLE("fastener", JOB, FASTENER_KIND, FASTENER_STEEL_STRENGTH,
 				    "What holds a foot to the rafter."),

@@ -208,6 +208,9 @@ struct job_rail {
    equations; a rigid post does not. */
 enum seat { SEAT_UNKNOWN, SEAT_ON_WOOD, SEAT_ON_DECK, SEAT_OVER_LAYERS, SEAT_RIGID_POST };
 
+/* What carries a foot that lands between two rafters. */
+enum between { BETWEEN_NOTHING, BETWEEN_BLOCKING };
+
 struct job_mount {
 	enum seat seat;
 	double height;          /* from the base plate to the line of the rail, m */
@@ -221,6 +224,7 @@ struct job_mount {
 	/* tested allowables of the foot, N; NAN: foot not rated */
 	double allowable_uplift, allowable_down, allowable_slope;
 	char report[TEXT_MAX]; /* test report the allowables come from */
+	enum between between;
 };
 
 enum fastener_kind {

@@ -132,6 +132,25 @@ const struct step step_snow_held = {
 	.value = held_value,
 };
 
+static double slide_off_value(const double *in)
+{
+	return in[0] * in[1] / 2.0;
+}
+
+const struct step step_snow_slide_off = {
+	.name = "snow-slide-off",
+	.symbol = "pso",
+	.unit = UNIT_PSF,
+	.title = "snow slid off a tilted collector, on a strip of roof 2 ft wide at its foot",
+	.formula = "ps l/2",
+	.clause = THREE_CLAUSES("C7.8"),
+	.confidence = FROM_MEMORY,
+	.note = "commentary; ps by the `cold roof, all other surfaces` curve",
+	.in = {{"ps", UNIT_PSF, "snow on the collector, on plan"},
+	       {"l", UNIT_FT, "length of the collector on plan, foot to top"}},
+	.value = slide_off_value,
+};
+
 static double twice(const double *in)
 {
 	return 2.0 * in[0];
@@ -248,6 +267,11 @@ struct snow_slide asce7_slide(double pf, double W, double theta, bool slippery, 
 double snow_held(double ps, double L, double theta, struct trace *trace)
 {
 	return STEP(trace, step_snow_held, ps, larger(0.0, L), theta);
+}
+
+double asce7_slide_off(double ps, double length, struct trace *trace)
+{
+	return STEP(trace, step_snow_slide_off, ps, length);
 }
 
 double asce7_ice_dam(double pf, struct trace *trace)

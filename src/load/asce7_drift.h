@@ -52,6 +52,11 @@ struct snow_slide asce7_slide(double pf, double W, double theta, bool slippery, 
    plan over L m on plan, no friction. */
 double snow_held(double ps, double L, double theta, struct trace *trace);
 
+/* Snow of a tilted collector that lies on the roof at its foot (C7.8): ps of the collector over length on plan, on a
+   strip 2 ft wide; Pa. */
+double asce7_slide_off(double ps, double length, struct trace *trace);
+#define SLIDE_OFF_WIDTH (2.0 * M_PER_FT)
+
 /* 2 pf on the overhang of a warm roof that drains over its eave, Pa. */
 double asce7_ice_dam(double pf, struct trace *trace);
 /* True where the clause asks for it: heated below and not insulated to the limit (R in h ft2 F/Btu, NAN

@@ -43,7 +43,7 @@ struct snow_roof {
 	double W2;         /* winter wind parameter of 7-22; NAN: 0.65, the largest */
 };
 
-#define SNOW_LOAD_MAX 7 /* six at once, and drift at the array, which the check adds */
+#define SNOW_LOAD_MAX 8 /* six at once; drift and slide at the array are added by the check */
 
 struct snow_load_case {
 	const char *name;        /* "balanced", "unbalanced, leeward" ... */
@@ -53,6 +53,8 @@ struct snow_load_case {
 	const char *clause;
 	double beside;           /* Pa, drift on the roof next to the array, falling to 0; 0 none */
 	double beside_length;    /* from its edge, on plan, m */
+	double strip;            /* Pa, snow slid off onto the roof at the foot of each row; 0 none */
+	double strip_width;      /* on plan, m */
 };
 
 enum snow_status {

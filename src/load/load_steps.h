@@ -69,6 +69,7 @@
 	S(step_snow_drift_width)                                                                   \
 	S(step_snow_sliding)                                                                       \
 	S(step_snow_held)                                                                          \
+	S(step_snow_slide_off)                                                                     \
 	S(step_snow_ice_dam)                                                                       \
 	S(step_snow_partial)                                                                       \
 	S(step_snow_local)                                                                         \

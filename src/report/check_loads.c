@@ -43,9 +43,17 @@ static void add_wind(const struct part *p)
 /* "+ 12.0 psf over 8 ft", on top of both loads. */
 static const char *surcharge(const struct part *p, const struct snow_load_case *c)
 {
+	if (c->beside > 0.0)
+		return document_text(p->d, "+ %s beside the array, falling over %s",
+		                     show_rounded(&p->f, c->beside, UNIT_PSF, SHOW_UP),
+		                     show_tape(&p->f, c->beside_length));
+	if (c->strip > 0.0)
+		return document_text(p->d, "+ %s at the foot of each row, %s wide",
+		                     show_rounded(&p->f, c->strip, UNIT_PSF, SHOW_UP),
+		                     show_tape(&p->f, c->strip_width));
 	if (!(c->surcharge > 0.0))
 		return "-";
-	return document_text(p->d, "+ %s over %s",
+	return document_text(p->d, "+ %s from the ridge, over %s",
 	                     show_rounded(&p->f, c->surcharge, UNIT_PSF, SHOW_UP),
 	                     show_tape(&p->f, c->surcharge_length));
 }
@@ -58,7 +66,7 @@ static void add_snow_cases(const struct part *p)
 		{ "case", ALIGN_LEFT, true, true },
 		{ document_text(p->d, "bare roof %s", unit), ALIGN_RIGHT, false, false },
 		{ document_text(p->d, "collectors %s", unit), ALIGN_RIGHT, false, false },
-		{ "near the ridge", ALIGN_LEFT, false, true },
+		{ "on a part of the roof", ALIGN_LEFT, false, true },
 		{ "clause", ALIGN_LEFT, false, true },
 	};
 
@@ -118,6 +126,21 @@ static void add_dead(const struct part *p)
 	              show(&p->f, p->job->roof.dead_load, UNIT_PSF));
 }
 
+static void add_quake(const struct part *p)
+{
+	const struct quake_result *q = &p->r->quake;
+
+	if (!q->known)
+		return;
+	document_add(p->d, BLOCK_HEADING, 2, "Earthquake");
+	document_pairs(p->d);
+	document_pair(p->d, "SDS", "", "%s", show_factor(&p->f, q->SDS, 3));
+	document_pair(p->d, "on the array", "",
+	              "%s of its filled weight sideways, in either direction on plan, and %s up or down, "
+	              "before load factors",
+	              show_factor(&p->f, q->horizontal, 3), show_factor(&p->f, q->vertical, 3));
+}
+
 static void add_plane(const struct part *p)
 {
 	const struct result *r = p->r;
@@ -143,4 +166,5 @@ void part_loads(const struct part *p)
 	add_wind(p);
 	add_snow(p);
 	add_dead(p);
+	add_quake(p);
 }

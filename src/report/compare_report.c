@@ -36,7 +36,8 @@ static bool touches(const struct job *job, enum edition_difference_subject s)
 
 const struct edition_difference_row *compare_difference(const struct comparison *c, int column, size_t *i)
 {
-	const enum edition from = c->view[column - 1].edition, to = c->view[column].edition;
+	const enum edition left = c->view[column - 1].edition, right = c->view[column].edition;
+	const enum edition from = left < right ? left : right, to = left < right ? right : left;
 
 	while (*i < TABLE_EDITION_DIFFERENCE_COUNT) {
 		const struct edition_difference_row *r = &table_edition_difference[(*i)++];
@@ -159,19 +160,45 @@ static void mismatches(struct document *d, const struct comparison *c)
 			             c->job->site.ground_snow_level == SNOW_STRENGTH ? "strength" : "service");
 }
 
+/* " (26.5 psf to 31.2 psf)" where the subject has one number; "" where it has none or one is not known. */
+static const char *numbers(const struct format *f, enum edition_difference_subject s, const struct compared *a,
+                           const struct compared *b)
+{
+	double from = (double)NAN, to = (double)NAN;
+
+	if (s == EDITION_DIFFERENCE_SUBJECT_VELOCITY_PRESSURE) {
+		from = a->qh;
+		to = b->qh;
+	} else if (s == EDITION_DIFFERENCE_SUBJECT_ARRAY_PRESSURE) {
+		from = a->p_up;
+		to = b->p_up;
+	} else if (s == EDITION_DIFFERENCE_SUBJECT_ROOF_SNOW) {
+		from = a->pf;
+		to = b->pf;
+	} else if (s == EDITION_DIFFERENCE_SUBJECT_COEFFICIENT && isfinite(a->GCp_up + b->GCp_up)) {
+		return document_text(f->document, " (%s to %s)", show_factor(f, a->GCp_up, 2), show_factor(f, b->GCp_up, 2));
+	}
+	if (!isfinite(from + to))
+		return "";
+	return document_text(f->document, " (%s to %s)", show(f, from, UNIT_PSF), show(f, to, UNIT_PSF));
+}
+
 static void differences(struct document *d, const struct comparison *c)
 {
+	const struct format f = { d, c->job->units };
+
 	for (int k = 1; k < c->count; k++) {
 		const struct edition_difference_row *r;
 		size_t i = 0;
 
 		document_add(d, BLOCK_HEADING, 1, "What changes from %s to %s", c->view[k - 1].name, c->view[k].name);
+		if (c->view[k - 1].edition > c->view[k].edition)
+			document_add(d, BLOCK_PARAGRAPH, 0, "The older edition stands to the right: what the newer one brought "
+			                                    "is told, read it the other way round.");
 		while ((r = compare_difference(c, k, &i)) != NULL)
-			document_add(d, BLOCK_BULLET, 0, "%s: %s (%s, %s)", compare_subject(r->subject), r->text, r->source,
+			document_add(d, BLOCK_BULLET, 0, "%s%s: %s (%s, %s)", compare_subject(r->subject),
+			             numbers(&f, r->subject, &c->view[k - 1], &c->view[k]), r->text, r->source,
 			             confidence_text(r->status));
-		if (c->view[k - 1].edition >= c->view[k].edition)
-			document_add(d, BLOCK_PARAGRAPH, 0, "Read the changes the other way round: the older edition stands "
-			                                    "to the right.");
 	}
 }
 

@@ -146,7 +146,7 @@ static bool add_notes(struct document *d, const struct flashing_request *ask, co
 		.units = job->units,
 		.depth = ask->length == NOTES_FULL ? GUIDE_FULL : GUIDE_BRIEF,
 	};
-	struct guide_library *lib = ask->details ? guide_open(ask->details, problems) : NULL;
+	struct guide_library *lib = ask->details ? guide_open_page(ask->details, job->roof.covering, problems) : NULL;
 	const bool printed = lib && guide_report_page(d, lib, &request, 1, problems);
 
 	guide_close(lib);

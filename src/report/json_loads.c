@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: MIT */
+#include <math.h>
+
 #include "load/asce7_solar.h"
 #include "report/json_part.h"
 
@@ -55,8 +57,22 @@ static void add_snow(struct json *j, json_t *loads, const struct job *job,
 		put_quantity(j, object, "collectors", c->array, UNIT_PSF);
 		put_quantity(j, object, "surcharge", c->surcharge, UNIT_PSF);
 		put_quantity(j, object, "surcharge_length", c->surcharge_length, UNIT_IN);
+		put_quantity(j, object, "beside_array", c->beside, UNIT_PSF);
+		put_quantity(j, object, "beside_array_length", c->beside_length, UNIT_IN);
+		put_quantity(j, object, "foot_strip", c->strip, UNIT_PSF);
+		put_quantity(j, object, "foot_strip_width", c->strip_width, UNIT_IN);
 		put_text(j, object, "clause", c->clause);
 	}
+}
+
+static void add_quake(struct json *j, json_t *loads, const struct quake_result *q)
+{
+	json_t *quake = put_object(j, loads, "earthquake");
+
+	put_bool(j, quake, "computed", q->known);
+	put_number(j, quake, "SDS", q->known ? q->SDS : (double)NAN);
+	put_number(j, quake, "Fp_over_Wp", q->known ? q->horizontal : (double)NAN);
+	put_number(j, quake, "Ev_over_Wp", q->known ? q->vertical : (double)NAN);
 }
 
 static void add_dead(struct json *j, json_t *loads, const struct job *job,
@@ -78,6 +94,7 @@ void put_loads(struct json *j, json_t *root, const struct job *job, const struct
 	add_wind(j, loads, job, &r->wind);
 	add_snow(j, loads, job, &r->snow);
 	add_dead(j, loads, job, &r->dead);
+	add_quake(j, loads, &r->quake);
 	put_quantity(j, loads, "roof_live", r->Lr, UNIT_PSF);
 }
 

@@ -29,6 +29,18 @@ static void add_shapes(struct json *j, json_t *roof, const struct result *r)
 	}
 }
 
+static void put_outline(struct json *j, json_t *roof, const struct result *r)
+{
+	json_t *points = put_array(j, roof, "outline");
+
+	for (int k = 0; k < r->outline.n && !j->failed; k++) {
+		json_t *point = append_object(j, points);
+
+		put_quantity(j, point, "x", r->outline.at[k].x, UNIT_IN);
+		put_quantity(j, point, "y", r->outline.at[k].y, UNIT_IN);
+	}
+}
+
 static void add_rafters(struct json *j, json_t *roof, const struct result *r)
 {
 	json_t *array = put_array(j, roof, "rafters");
@@ -47,6 +59,7 @@ void put_roof(struct json *j, json_t *root, const struct result *r)
 
 	put_quantity(j, roof, "plane_length", r->plane_length, UNIT_IN);
 	put_quantity(j, roof, "plane_slope", r->plane_slope, UNIT_IN);
+	put_outline(j, roof, r);
 	add_shapes(j, roof, r);
 	add_rafters(j, roof, r);
 	json_t *collectors = put_array(j, roof, "collectors");

@@ -46,7 +46,7 @@ const struct step step_lrfd_stress = {
 	.formula = "F KF phi lambda",
 	.clause = { "NDS-2018 Table 4.3.1, N1 to N3" },
 	.confidence = ONE_SOURCE,
-	.note = "lambda is from memory; it does not apply to E'min",
+	.note = "lambda is from memory; not applied to E'min; on bearing across the grain it is the safe side",
 	.in = LRFD_INPUTS(UNIT_PSI),
 	.value = product
 };

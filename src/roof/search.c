@@ -169,6 +169,21 @@ static int total(const struct search_state *s, const struct branch *b, int more)
 	return s->layout.feet + s->owed + more * repeats + count * (repeats - 1) + s->rest[b->line + 1];
 }
 
+/* A foot whose neighbours are known, on a rafter that an earlier line stands on: together they are at least this bad. */
+static double crowded(struct search_state *s, const struct branch *b, int i)
+{
+	const struct search_problem *p = s->p;
+	bool shared = false;
+
+	for (int k = 0; k < b->first; k++)
+		shared = shared || foot(s, k) == foot(s, i);
+	if (!shared || !p->rafters_add)
+		return 0;
+	s->left -= WORK_RAFTER;
+	s->width[i] = search_carried(p, b->line, i > b->first ? foot(s, i - 1) : -1, foot(s, i), foot(s, i + 1));
+	return p->rafter(p->context, foot(s, i), &s->layout, b->line + 1, s->width);
+}
+
 static void next_foot(struct search_state *s, struct branch b);
 
 static void set_foot(struct search_state *s, struct branch b, int spot)
@@ -179,6 +194,8 @@ static void set_foot(struct search_state *s, struct branch b, int spot)
 	if (s->layout.feet - 1 > b.first)
 		close_foot(s, &b, s->layout.feet - 2, foot(s, s->layout.feet - 1));
 	b.ratio = fmax(b.ratio, search_prefix(s, b.line, b.first, s->layout.feet - 1));
+	if (s->layout.feet - 1 > b.first && !hopeless(s, &b))
+		b.ratio = fmax(b.ratio, crowded(s, &b, s->layout.feet - 2));
 	if (!hopeless(s, &b))
 		next_foot(s, b);
 	take(s, b.line);

@@ -5,8 +5,7 @@
 
 #include "sheet/pdf.h"
 
-#define FLOW_TEXT (3.1 * MM)  /* about 8.8 points */
-#define FLOW_SMALL (2.6 * MM) /* 7.4 points */
+#define FLOW_TEXT (3.1 * MM)  /* usual size: about 8.8 points */
 #define FLOW_LEAST (2.1 * MM) /* 6 points: the smallest in any table */
 
 struct flow {
@@ -14,7 +13,8 @@ struct flow {
 	const char *name;
 	bool landscape;
 	struct pdf_room room;
-	double y; /* used, from the room's top, m */
+	double y;    /* used, from the room's top, m */
+	double text; /* size of running text */
 };
 
 /* A new page when less than `height` is left. */
@@ -34,6 +34,8 @@ double flow_width(const struct flow *f, const char *text, double size, bool bold
 void flow_rule(struct flow *f, double x, double y, double width, double thick);
 void flow_frame(struct flow *f, double x, double y, double width, double height);
 
+/* pdf_flow.c */
+void flow_document(struct flow *f, const struct document *d);
 /* flow_table.c */
 void flow_table(struct flow *f, const struct table *t);
 

@@ -109,7 +109,7 @@ static void put_head(struct flow *f, const struct grid *g)
 
 void flow_table(struct flow *f, const struct table *t)
 {
-	struct grid g = { .t = t, .size = 0.92 * FLOW_TEXT };
+	struct grid g = { .t = t, .size = 0.92 * f->text };
 
 	if (t->columns == 0)
 		return;

@@ -13,6 +13,7 @@ static const char style[] =
 	"h3{font-size:1.12rem;border-bottom:1px solid #000;margin:1.6rem 0 .6rem}h4{font-size:1rem;margin:1.2rem 0 .4rem}\n"
 	".verdict{border:3px solid #000;padding:.7rem;font-weight:bold;font-size:1.1rem}\n"
 	".caution{border-left:6px solid #000;padding:.2rem .7rem;margin:.7rem 0}\n"
+	".seal{border:1px solid #000;min-height:8rem;max-width:30rem;padding:.4rem;font-size:.85rem}\n"
 	".scroll{overflow-x:auto}table{border-collapse:collapse;font-size:.9rem;margin:.6rem 0}\n"
 	"th{text-align:left;border-bottom:2px solid #000;vertical-align:bottom}\n"
 	"th,td{padding:.15rem .6rem .15rem 0}td{vertical-align:top}.r{text-align:right}.k{white-space:nowrap}\n"
@@ -24,7 +25,10 @@ static const char style[] =
 
 static void tagged(FILE *f, const char *tag, const char *class, const char *text)
 {
-	fprintf(f, *class ? "<%s class=\"%s\">" : "<%s>", tag, class);
+	if (*class)
+		fprintf(f, "<%s class=\"%s\">", tag, class);
+	else
+		fprintf(f, "<%s>", tag);
 	svg_text(f, text);
 	fprintf(f, "</%s>\n", tag);
 }
@@ -62,6 +66,11 @@ void html_sheet_begin(FILE *f, int number, const char *name)
 void html_sheet_end(FILE *f)
 {
 	fputs("</section>\n", f);
+}
+
+void html_seal(FILE *f)
+{
+	tagged(f, "p", "seal", "Room for the seal, signature and date of a licensed engineer. Empty: nobody has sealed this.");
 }
 
 void html_drawing(FILE *f, const struct drawing *d)

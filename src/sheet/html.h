@@ -20,6 +20,8 @@ void html_contents(FILE *f, const char *const *name, int n);
 void html_sheet_begin(FILE *f, int number, const char *name);
 void html_document(FILE *f, const struct document *d);
 void html_drawing(FILE *f, const struct drawing *d);
+/* The empty frame for an engineer's seal. */
+void html_seal(FILE *f);
 void html_sheet_end(FILE *f);
 void html_end(FILE *f, const struct html_page *page);
 

@@ -47,8 +47,9 @@ int pdf_pages(const struct pdf *p);
    out or the stream failed. */
 int pdf_end(struct pdf *p, FILE *f);
 
-/* pdf_flow.c: a document from the top of a new page on, over as many pages as it takes. Its headings become bookmarks. */
-void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape);
+/* pdf_flow.c: a document from the top of a new page on, over as many pages as it takes. Its headings become bookmarks.
+   with_seal: an empty frame for an engineer's seal at the end. */
+void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape, bool with_seal);
 
 /* Internal to src/sheet. */
 struct _cairo;

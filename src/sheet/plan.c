@@ -4,7 +4,6 @@
 #include <math.h>
 
 #define MARGIN (3 * MM)
-#define LEGEND (58 * MM)
 #define SMALL (2.2 * MM)
 /* Shown round the array in the larger view, m. */
 #define ROUND_ARRAY 0.45
@@ -22,20 +21,38 @@ static struct rectangle window_of(const struct result *r, enum plan_part part)
 	return w;
 }
 
+/* What is left for the roof itself. */
+static void room_left(const struct plan *p, double width, double height, bool below, double *x, double *y)
+{
+	const struct plan_room room = plan_dimension_room(p);
+
+	*x = width - 2 * MARGIN - room.left - room.right - (p->legend && !below ? PLAN_LEGEND_WIDTH + 3 * MM : 0);
+	*y = height - 2 * MARGIN - room.below - room.above - (p->legend && below ? plan_legend_height(p) + 3 * MM : 0);
+}
+
 /* Everything between the dimensions and the legend, in the middle of its room. */
 static void place(struct plan *p, double width, double height)
 {
 	const struct plan_room room = plan_dimension_room(p);
 	const double w = p->window.x1 - p->window.x0, h = p->window.y1 - p->window.y0;
-	const double right = p->legend > 0 ? p->legend + 3 * MM : 0;
-	const double free_x = width - 2 * MARGIN - room.left - room.right - right;
-	const double free_y = height - 2 * MARGIN - room.below - room.above;
+	double x, y, x_below, y_below;
 
-	p->scale = scale_for_plan(p->s, w, h, free_x, free_y);
-	p->view.scale = 1 / p->scale.ratio;
-	p->view.turn = 0;
-	p->view.origin.x = MARGIN + room.left + (free_x - w * p->view.scale) / 2 - p->window.x0 * p->view.scale;
-	p->view.origin.y = MARGIN + room.below + (free_y - h * p->view.scale) / 2 - p->window.y0 * p->view.scale;
+	room_left(p, width, height, false, &x, &y);
+	room_left(p, width, height, true, &x_below, &y_below);
+	p->scale = scale_for_plan(p->s, w, h, x, y);
+	const struct scale below = scale_for_plan(p->s, w, h, x_below, y_below);
+
+	p->below = p->legend && y_below > 0 && below.ratio < p->scale.ratio;
+	if (p->below) {
+		p->scale = below;
+		x = x_below;
+		y = y_below;
+	}
+	const double k = 1 / p->scale.ratio, low = p->below ? plan_legend_height(p) + 3 * MM : 0;
+
+	p->view = (struct view){ { MARGIN + room.left + (x - w * k) / 2 - p->window.x0 * k,
+		                   MARGIN + low + room.below + (y - h * k) / 2 - p->window.y0 * k },
+		                 k, 0 };
 	drawing_view(p->d, p->view);
 	drawing_set_main_view(p->d, p->view);
 }
@@ -56,7 +73,7 @@ struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double wid
 	if (!d)
 		return NULL;
 	struct plan p = { .s = s, .d = d, .part = part, .window = window_of(s->r, part), .view = { { 0, 0 }, 1, 0 },
-		          .size = SMALL, .legend = legend ? LEGEND : 0 };
+		          .size = SMALL, .legend = legend };
 
 	place(&p, width, height);
 	drawing_set_title(d, part == PLAN_WHOLE ? "Roof plan" : "Layout of the attachments",
@@ -75,6 +92,7 @@ struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double wid
 	plan_slope_arrow(&p);
 	plan_zone_labels(&p);
 	if (legend)
-		plan_legend(&p, (struct point){ width - MARGIN - LEGEND, height - MARGIN }, LEGEND);
+		plan_legend(&p, p.below ? (struct point){ MARGIN, MARGIN + plan_legend_height(&p) }
+		                        : (struct point){ width - MARGIN - PLAN_LEGEND_WIDTH, height - MARGIN });
 	return d;
 }

@@ -20,11 +20,11 @@ struct plan {
 	struct view view;
 	struct scale scale;
 	double size; /* of small text, m on paper */
-	double legend; /* width of the column at the right, m on paper; 0: none */
+	bool legend; /* with one: a column at the right, or a strip below where that lets the scale be larger */
+	bool below;
 };
 
-/* Draws on a new drawing of width x height; NULL when memory ran out. legend: with symbols, zones, scale bar and north in
-   a column at the right. */
+/* Draws on a new drawing of width x height; NULL when memory ran out. legend: with symbols, zones, scale bar and north. */
 struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height, bool legend);
 
 /* Internal to src/sheet: plan_roof.c, plan_array.c, plan_measure.c, plan_legend.c */
@@ -45,7 +45,11 @@ struct plan_room {
 	double left, below, right, above;
 };
 struct plan_room plan_dimension_room(const struct plan *p);
-void plan_legend(const struct plan *p, struct point upper_left, double width);
+/* Column: upper left corner; strip: the same, its parts beside each other. */
+void plan_legend(const struct plan *p, struct point upper_left);
+#define PLAN_LEGEND_WIDTH (58 * MM)
+/* Height of the legend as a strip. */
+double plan_legend_height(const struct plan *p);
 
 /* Part of a segment that lies in the window; false if none does. */
 bool plan_clip(const struct plan *p, struct point *a, struct point *b);

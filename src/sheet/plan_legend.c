@@ -154,19 +154,46 @@ static void scale_bar(struct legend *c)
 	c->y -= 2.2 * LINE;
 }
 
-void plan_legend(const struct plan *p, struct point upper_left, double width)
+/* North as a compass shows it on this plane: the job tells where somebody looks who faces the house from below this eave. */
+static void head(struct legend *c)
 {
-	struct legend c = { p, upper_left.x, upper_left.y - 2 * MM, width };
+	const struct plan *p = c->p;
+
+	drawing_text(p->d, LAYER_TEXT, (struct point){ c->x, c->y },
+	             (struct lettering_spec){ 3.2 * MM, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false }, drawing_title(p->d));
+	c->y -= 1.3 * LINE;
+	drawing_text(p->d, LAYER_TEXT, (struct point){ c->x, c->y }, plain(p, false), sheet_text(p->s, "Scale %s", p->scale.text));
+	c->y -= 1.2 * LINE;
+	scale_bar(c);
+	drawing_text(p->d, LAYER_TEXT, (struct point){ c->x, c->y }, plain(p, true), sheet_verdict(p->s));
+	c->y -= LINE;
+}
+
+double plan_legend_height(const struct plan *p)
+{
+	bool seen[ZONE_COUNT] = { false };
+	int zones = 0;
+
+	for (int i = 0; i < p->s->r->shapes; i++) {
+		zones += !seen[p->s->r->shape[i].zone];
+		seen[p->s->r->shape[i].zone] = true;
+	}
+	return (fmax(10, zones + 2) + 0.5) * LINE;
+}
+
+void plan_legend(const struct plan *p, struct point upper_left)
+{
+	const struct point top = { upper_left.x, upper_left.y - 2 * MM };
+	struct legend c = { p, top.x, top.y, PLAN_LEGEND_WIDTH };
 	const struct view open = drawing_view_open(p->d);
 
 	drawing_view(p->d, VIEW_PAPER);
-	drawing_text(p->d, LAYER_TEXT, (struct point){ c.x, c.y }, (struct lettering_spec){ 3.2 * MM, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false },
-	             drawing_title(p->d));
-	c.y -= 1.3 * LINE;
-	drawing_text(p->d, LAYER_TEXT, (struct point){ c.x, c.y }, plain(p, false), sheet_text(p->s, "Scale %s", p->scale.text));
-	c.y -= 1.2 * LINE;
-	scale_bar(&c);
+	head(&c);
+	if (p->below)
+		c = (struct legend){ p, top.x + 1.2 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE, PLAN_LEGEND_WIDTH };
 	symbols(&c);
+	if (p->below)
+		c = (struct legend){ p, top.x + 2.4 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE, PLAN_LEGEND_WIDTH };
 	zones(&c);
 	drawing_view(p->d, open);
 }

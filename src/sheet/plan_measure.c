@@ -127,10 +127,23 @@ static void clear_distances(const struct plan *p)
 		                  -7 * MM, sheet_tape(p->s, y[i + 1] - y[i]));
 }
 
+/* As far below the window as the labels of the running dimension reach. */
+static void caption(const struct plan *p, double below)
+{
+	const struct point corner = drawing_on_paper(p->d, (struct point){ p->window.x0, p->window.y0 });
+	const char *text = sheet_text(p->s, "Tape from the lower left corner: along the eave from the left rake edge, up the slope from the eave "
+	                                    "edge. %s", sheet_unit_note(p->s));
+	const double wide = sheet_width(p->s, text, p->size), room = drawing_width(p->d) - 6 * MM;
+	const double x = fmax(3 * MM, fmin(corner.x, drawing_width(p->d) - 3 * MM - wide));
+	const struct view open = drawing_view_open(p->d);
+
+	drawing_view(p->d, VIEW_PAPER);
+	sheet_paragraph(p->s, p->d, (struct point){ x, corner.y - below }, room, p->size, text);
+	drawing_view(p->d, open);
+}
+
 void plan_dimensions(const struct plan *p)
 {
-	const double k = p->view.scale;
-	const struct lettering_spec title = { p->size, true, ANCHOR_LEFT, ANCHOR_BASE, 0, true };
 	struct stations x, y;
 
 	along_eave(p, &x);
@@ -139,11 +152,7 @@ void plan_dimensions(const struct plan *p)
 
 	dimension_running(p->d, &eave);
 	dimension_running(p->d, &slope);
-	drawing_text(p->d, LAYER_TEXT,
-	             (struct point){ p->window.x0, p->window.y0 - (FIRST_LINE + dimension_running_room(p->d, &eave) + 4 * MM) / k },
-	             title,
-	             sheet_text(p->s, "Tape from the lower left corner: along the eave from the left rake edge, up the slope from the eave "
-	                              "edge. %s", sheet_unit_note(p->s)));
+	caption(p, FIRST_LINE + dimension_running_room(p->d, &eave) + 2 * MM);
 	if (p->part == PLAN_WHOLE)
 		clear_distances(p);
 }

@@ -273,6 +273,11 @@ void plan_edges(const struct plan *p)
 	const bool ridge = p->s->job->building.form == FORM_GABLE || p->s->job->building.form == FORM_HIP;
 
 	clipped_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ l, 0 });
+	if (p->s->job->building.form == FORM_HIP && r->outline.n > 0) { /* hips and ridge */
+		for (int i = 1; i < r->outline.n; i++)
+			clipped_line(p, LAYER_RIDGE, r->outline.at[i], r->outline.at[(i + 1) % r->outline.n]);
+		return;
+	}
 	if (plan_outline_known(p->s->job)) {
 		clipped_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ 0, h });
 		clipped_line(p, LAYER_EDGE, (struct point){ l, 0 }, (struct point){ l, h });
@@ -294,6 +299,20 @@ static bool numbered(const struct plan *p, int rafter)
 	return rafter == 0 || (rafter + 1) % 5 == 0;
 }
 
+/* Where a line up the slope leaves the plane: at the ridge, or at a hip. */
+static double roof_top(const struct result *r, double x)
+{
+	double top = r->outline.n > 0 ? 0 : r->plane_slope;
+
+	for (int i = 0; i < r->outline.n; i++) {
+		const struct point a = r->outline.at[i], b = r->outline.at[(i + 1) % r->outline.n];
+
+		if (fmin(a.x, b.x) <= x && x <= fmax(a.x, b.x))
+			top = fmax(top, fabs(b.x - a.x) > 0 ? a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x) : fmax(a.y, b.y));
+	}
+	return top;
+}
+
 void plan_rafters(const struct plan *p)
 {
 	const struct result *r = p->s->r;
@@ -303,7 +322,7 @@ void plan_rafters(const struct plan *p)
 		const double x = r->rafter_x[i];
 		const struct point top = { x, p->window.y1 + 1.0 * MM / p->view.scale };
 
-		clipped_line(p, LAYER_RAFTER, (struct point){ x, 0 }, (struct point){ x, r->plane_slope });
+		clipped_line(p, LAYER_RAFTER, (struct point){ x, 0 }, (struct point){ x, roof_top(r, x) });
 		if (plan_inside(p, (struct point){ x, p->window.y1 }) && numbered(p, i))
 			drawing_text(p->d, LAYER_RAFTER, top, spec, sheet_text(p->s, "%d", i + 1));
 	}

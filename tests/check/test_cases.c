@@ -306,6 +306,30 @@ static void test_local_snow(void **state)
 	assert_true(has(r, REMARK_LOCAL_SNOW));
 }
 
+/* Four 4 ft collectors side by side, 22 in clear of the roof, in light snow: the array stands out of the snow, 16 ft long, less
+   than 2 ft clear, so snow drifts against it and its load goes to the rafters. */
+static void test_drift_on_rafters(void **state)
+{
+	struct job job = dense();
+
+	(void)state;
+	job.site.ground_snow = PSF(20);
+	job.collector.columns = 4;
+	job.collector.clearance = IN(22);
+	job.snow.upwind_length = FT(30);
+	const struct result *r = run(&job);
+	const double short_fetch = judged(r)->rafter[0].after[CHECK_RAFTER_BENDING].ratio;
+	const struct snow_load_case *last = &r->snow.snow[r->snow.cases - 1];
+
+	assert_true(has(r, REMARK_DRIFT));
+	assert_true(last->beside > 0 && last->beside_length > 0);
+	assert_near(last->array, r->snow.snow[0].array, 1e-15);
+	job.snow.upwind_length = FT(400);
+	assert_true(judged(run(&job))->rafter[0].after[CHECK_RAFTER_BENDING].ratio >= short_fetch);
+	job.collector.clearance = IN(3);
+	assert_true(has(run(&job), REMARK_NO_DRIFT));
+}
+
 /* A worker on the rail and the feet never makes anything lighter. */
 static void test_worker(void **state)
 {
@@ -353,7 +377,8 @@ int main(void)
 		cmocka_unit_test(test_quake_silent_never), cmocka_unit_test(test_quake_7_22),
 		cmocka_unit_test(test_quake_grows),       cmocka_unit_test(test_held_snow),
 		cmocka_unit_test(test_partial_reactions), cmocka_unit_test(test_lateral),
-		cmocka_unit_test(test_local_snow),        cmocka_unit_test(test_worker),
+		cmocka_unit_test(test_local_snow),        cmocka_unit_test(test_drift_on_rafters),
+		cmocka_unit_test(test_worker),
 		cmocka_unit_test(test_compare),
 	};
 

@@ -486,6 +486,67 @@ static void test_table_order(void **state)
 	assert_int_equal(t.least, -1);
 }
 
+static const struct remark *find(const struct result *r, enum remark_id id)
+{
+	for (int i = 0; i < r->remarks; i++)
+		if (r->remark[i].id == id)
+			return &r->remark[i];
+	fail_msg("remark %d is missing", (int)id);
+	return NULL;
+}
+
+/* 16 in bays leave 14-1/2 in between faces: M = P 14.5/4; the ends carry P/2 on 16d nails at 67 %
+   in end grain. It is sized, and an engineer is still asked for. */
+static void test_blocking(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+
+	job.mount.between = BETWEEN_BLOCKING;
+	const struct result *r = run(&job);
+	const struct remark *bends = find(r, REMARK_BLOCK_BENDS),
+			    *nails = find(r, REMARK_BLOCK_NAILS);
+	const double S = IN(1.5) * IN(5.5) * IN(5.5) / 6;
+
+	assert_int_equal(r->verdict, NEEDS_ENGINEER);
+	assert_int_equal(count(r, REMARK_BLOCKING), 1);
+	/* the hole of the lag leaves 70 to 100 % of S */
+	assert_true(bends->value[1] >= bends->value[0] * IN(14.5) / 4 / S * 0.999);
+	assert_true(bends->value[1] <= bends->value[0] * IN(14.5) / 4 / (0.7 * S));
+	assert_near(nails->value[0], bends->value[0] / 2, 1e-12);
+	/* 16d, G 0.42, 1-1/2 in and 2 in: NDS-2018 Table 12N prints 120 */
+	assert_within(nails->value[1] / (LB(1) * 0.67 * 1.6), 120, 0.5);
+	assert_near(nails->value[2], ceil(nails->value[0] / nails->value[1]), 1e-12);
+	job.mount.between = BETWEEN_NOTHING;
+	assert_int_equal(count(run(&job), REMARK_BLOCKING), 0);
+}
+
+/* An unknown species is the weakest one; the same job with the better stamp written in gives the
+ * ratio that was promised. */
+static void test_better_fact(void **state)
+{
+	static struct check_workspace w;
+	static struct result r;
+	struct job job = spaced();
+
+	(void)state;
+	strcpy(job.framing.species, "Spruce-Pine-Fir (South)");
+	strcpy(job.framing.grade, "No.3");
+	check_run(&job, &r, &w);
+	assert_int_equal(count(&r, REMARK_BETTER_FACT), 0); /* written, not assumed */
+	job.origin[FIELD_FRAMING_SPECIES] = job.origin[FIELD_FRAMING_GRADE] = ORIGIN_ASSUMED;
+	check_run(&job, &r, &w);
+	const struct remark promised = *find(&r, REMARK_BETTER_FACT);
+
+	assert_true(promised.value[0] < promised.value[1]);
+	strcpy(job.framing.species, "Spruce-Pine-Fir");
+	strcpy(job.framing.grade, "No.2");
+	const struct result *known = run(&job);
+
+	if (judged(known)->attachments == judged(&r)->attachments)
+		assert_true(judged(known)->ratio <= promised.value[0] * (1 + 1e-12));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -506,6 +567,8 @@ int main(void)
 		cmocka_unit_test(test_table_is_the_check),
 		cmocka_unit_test(test_misses),
 		cmocka_unit_test(test_table_order),
+		cmocka_unit_test(test_blocking),
+		cmocka_unit_test(test_better_fact),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

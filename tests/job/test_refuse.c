@@ -143,6 +143,14 @@ static const struct {
 	 "collector.row-gap", "0 in"},
 	{"filled-weight=\"113 lb\"", "", PROBLEM_MISSING, "collector.filled-weight",
 	 "fluid-volume"},
+	{"</job>", "<earthquake SDS=\"1\" Ss=\"1\" Fa=\"1\"/></job>", PROBLEM_DISAGREE,
+	 "earthquake.SDS, earthquake.Ss, earthquake.Fa", "SDS alone"},
+	{"</job>", "<earthquake Ss=\"1\"/></job>", PROBLEM_MISSING, "earthquake.Ss, earthquake.Fa", "both"},
+	{"</job>", "<earthquake Fa=\"1\"/></job>", PROBLEM_MISSING, "earthquake.Ss, earthquake.Fa", "both"},
+	{"</job>", "<snow local-factor=\"0.8\"/></job>", PROBLEM_MISSING, "snow.local-rule",
+	 "name of the rule"},
+	{"</job>", "<snow lower-roof=\"yes\"/></job>", PROBLEM_MISSING, "snow.lower-roof-width",
+	 "level width"},
 	{"<fastener", "<fastener count=\"2\"", PROBLEM_MISSING, "fastener.spacing", "2 in"},
 	/* elements and structure */
 	{"<rail kind=\"rails\" lower-inset=\"16 in\" upper-inset=\"16 in\"/>", "", PROBLEM_MISSING,
@@ -195,6 +203,23 @@ static const struct {
 	{"topography=\"none\"", "topography=\"none\" Kzt=\"1.3\"", PROBLEM_DISAGREE,
 	 "site.Kzt, site.topography", "described"},
 	{"topography=\"none\"", "topography=\"described\" Kzt=\"1.3\"", PROBLEM_NONE, "", ""},
+	{"<pipe diameter=\"1/4 in\"/>",
+	 "<hill shape=\"ridge\" height=\"99 ft\" half-length=\"300 ft\" distance=\"5 ft\"/>",
+	 PROBLEM_DISAGREE, "hill, site.topography", "described"},
+	{"clearance=\"3 in\"", "clearance=\"3 in\" high-edge=\"2-7/8 in\"", PROBLEM_DISAGREE,
+	 "collector.high-edge, collector.clearance", "no less than the clearance"},
+	{"clearance=\"3 in\"", "clearance=\"3 in\" high-edge=\"8 ft 4 in\"", PROBLEM_DISAGREE,
+	 "collector.high-edge, collector.clearance", "at most 8 ft 3 in"},
+	{"clearance=\"3 in\"", "clearance=\"3 in\" high-edge=\"8 ft 3 in\"", PROBLEM_NONE, "", ""},
+	/* 4 ft of 8 are 30 degrees */
+	{"clearance=\"3 in\"", "clearance=\"3 in\" high-edge=\"51 in\" tilt=\"31.1 deg\"",
+	 PROBLEM_DISAGREE, "collector.tilt, collector.high-edge", "the tilt alone"},
+	{"clearance=\"3 in\"", "clearance=\"3 in\" high-edge=\"51 in\" tilt=\"30.9 deg\"",
+	 PROBLEM_NONE, "", ""},
+	{"form=\"gable\"", "form=\"gable\" plane=\"end\"", PROBLEM_DISAGREE,
+	 "building.plane, building.form", "hip"},
+	/* the array's top is 13 ft up the slope: the hip stands 12 ft in, at cos(5:12) = 12/13 */
+	{"form=\"gable\"", "form=\"hip\" plane=\"side\"", PROBLEM_NONE, "", ""},
 	{"ground-snow-level=\"service\"", "ground-snow-level=\"strength\"", PROBLEM_NONE, "",
 	 ""}, /* nothing of snow */
 	{"max-spacing=\"48 in\"", "max-spacing=\"48 in\" spacing=\"64 in\"", PROBLEM_DISAGREE,
@@ -266,6 +291,48 @@ static void test_one_thing_wrong(void **state)
 }
 
 /* What needs two changes to show. */
+/* Hills and hips, which need several changes. */
+static void test_wind_rules(void **state)
+{
+	(void)state;
+	example_change(text, "topography=\"none\"", "topography=\"described\"");
+	example_change(text, "<pipe diameter=\"1/4 in\"/>", "<hill shape=\"ridge\"/>");
+	assert_false(read_text());
+	assert_int_equal(problems.count, 3);
+	assert_string_equal(problems.item[0].field, "hill.height");
+	assert_string_equal(problems.item[1].field, "hill.half-length");
+	assert_string_equal(problems.item[2].field, "hill.distance");
+	start(NULL);
+	example_change(text, "topography=\"none\"", "topography=\"described\" Kzt=\"1.2\"");
+	example_change(text, "<pipe diameter=\"1/4 in\"/>",
+		       "<hill shape=\"hill\" height=\"99 ft\" half-length=\"300 ft\" distance=\"5 ft\"/>");
+	assert_false(read_text());
+	assert_string_equal(problems.item[0].field, "site.Kzt, hill");
+	start(NULL);
+	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"side\"");
+	example_change(text, "left=\"12 ft 0 in\"", "left=\"11 ft 11 in\"");
+	assert_false(read_text());
+	assert_int_equal(problems.item[0].code, PROBLEM_OFF_ROOF);
+	assert_string_equal(problems.item[0].field,
+			    "collector.left, collector.lower, building.plane");
+	start(NULL); /* the end of the same roof is 30 ft 8 in wide: 12 ft from either corner are too many */
+	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"end\"");
+	assert_false(read_text());
+	assert_int_equal(problems.item[0].code, PROBLEM_OFF_ROOF);
+	start(NULL);
+	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"side\"");
+	example_change(text, "length=\"40 ft\"", "length=\"27 ft\"");
+	example_change(text, "columns=\"2\" column-gap=\"1 in\"", "columns=\"1\"");
+	assert_false(read_text());
+	assert_string_equal(problems.item[0].field, "building.length, building.width");
+	start(NULL); /* tilted rows take up less of the roof than they are long */
+	example_change(text, "lower=\"5 ft 0 in\"", "lower=\"9 ft\"");
+	assert_false(read_text());
+	start(NULL);
+	example_change(text, "lower=\"5 ft 0 in\"", "lower=\"9 ft\" tilt=\"30 deg\"");
+	assert_true(read_text());
+}
+
 static void test_pairs(void **state)
 {
 	(void)state;
@@ -391,7 +458,7 @@ int main(void)
 {
 #define TEST(name) cmocka_unit_test_setup(name, start)
 	const struct CMUnitTest tests[] = {
-		TEST(test_bad_overrides), TEST(test_one_thing_wrong), TEST(test_pairs),
+		TEST(test_bad_overrides), TEST(test_one_thing_wrong), TEST(test_pairs), TEST(test_wind_rules),
 		TEST(test_all_at_once),   TEST(test_too_many),        TEST(test_too_many_rows),
 	};
 

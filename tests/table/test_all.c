@@ -58,11 +58,34 @@ static void every_table_tells_its_source(void **state)
 	}
 }
 
+/* The list of doubts holds each row that is not confirmed, once, under its table. */
+static void every_doubt_is_listed(void **state)
+{
+	(void)state;
+	for (size_t i = 0; i < TABLE_COUNT; i++) {
+		const struct table_info *t = &table_info[i];
+		size_t listed[CONFIDENCE_COUNT] = {0};
+
+		for (size_t k = 0; k < TABLE_DOUBT_COUNT; k++)
+			if (strcmp(table_doubt[k].table, t->name) == 0) {
+				listed[table_doubt[k].status]++;
+				assert_true(strlen(table_doubt[k].row) > 3);
+				assert_non_null(table_doubt[k].source);
+			}
+		for (int c = 0; c < CONFIDENCE_COUNT; c++)
+			if (c != CONFIRMED && c != DERIVED)
+				assert_int_equal(listed[c], t->status[c]);
+			else
+				assert_int_equal(listed[c], 0);
+	}
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(every_file_is_compiled_in),
 		cmocka_unit_test(every_table_tells_its_source),
+		cmocka_unit_test(every_doubt_is_listed),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

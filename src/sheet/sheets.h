@@ -1,0 +1,53 @@
+/* SPDX-License-Identifier: MIT */
+/* The set of sheets for a permit: each a document or a drawing. Built once, written as PDF or HTML. */
+#ifndef RP_SHEET_SHEETS_H
+#define RP_SHEET_SHEETS_H
+
+#include "report/flashing_notes.h"
+#include "sheet/materials.h"
+#include "sheet/pdf.h"
+#include "sheet/sheet.h"
+
+#define SHEETS_MAX 16
+
+struct sheet_page {
+	const char *name;
+	struct document *document; /* or */
+	struct drawing *drawing;
+	bool with_seal;
+};
+
+struct sheet_set {
+	int n;
+	struct sheet_page page[SHEETS_MAX];
+	int pages; /* of the PDF; set by sheets_write_pdf */
+};
+
+struct sheet_request {
+	enum paper paper;
+	const struct prices *prices;       /* NULL: none */
+	struct flashing_request *flashing; /* of the notes */
+	long long date;                    /* of the file, seconds since 1970; negative: none */
+};
+
+/* The whole set. False when memory ran out; sheets_close is called in either case. */
+bool sheets_build(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request);
+/* One drawing: "plan", "layout", "attachment", "pipe". False when memory ran out or there is nothing of the kind. */
+bool sheets_build_view(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request, const char *view);
+/* One page to take up the ladder. */
+bool sheets_build_field(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request);
+void sheets_close(struct sheet_set *set);
+
+/* 0, or -1 when memory ran out or the stream failed. */
+int sheets_write_pdf(FILE *f, struct sheet_set *set, const struct sheet *s, const struct sheet_request *request);
+int sheets_write_html(FILE *f, const struct sheet_set *set, const struct sheet *s);
+
+/* Internal to src/sheet: sheet_words.c, field_sheet.c */
+void words_cover(const struct sheet *s, struct document *d);
+void words_calculation(const struct sheet *s, struct document *d);
+void words_basis(const struct sheet *s, struct document *d);
+void words_checklist(const struct sheet *s, struct document *d);
+void words_cautions(const struct sheet *s, struct document *d);
+void words_field(const struct sheet *s, struct document *d);
+
+#endif
