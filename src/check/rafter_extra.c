@@ -19,7 +19,7 @@ static void ties(struct context *c)
 	const double H = job->building.width / 2 * tan(c->theta);
 
 	c->tie_factor = 1;
-	if (!isfinite(h) || h <= 0 || job->building.form != FORM_GABLE ||
+	if (!isfinite(h) || h <= 0 || (job->building.form != FORM_GABLE && job->building.form != FORM_HIP) ||
 	    job->framing.ridge == RIDGE_BEAM || job->framing.ridge == RIDGE_WALL)
 		return;
 	if (!raised_tie_factor(&c->r->trace[SECTION_RAFTER], h, H, &c->tie_factor)) {
@@ -39,8 +39,8 @@ static void heel(struct context *c)
 		     array = c->r->dead.array_filled / c->cos_theta;
 	double snow = 0;
 
-	if (job->building.form != FORM_GABLE || job->framing.kind != FRAMING_RAFTER ||
-	    c->theta <= 0 || job->framing.ridge == RIDGE_BEAM || job->framing.ridge == RIDGE_WALL)
+	if ((job->building.form != FORM_GABLE && job->building.form != FORM_HIP) ||
+	    job->framing.kind != FRAMING_RAFTER || c->theta <= 0 || job->framing.ridge == RIDGE_BEAM || job->framing.ridge == RIDGE_WALL)
 		return;
 	for (int i = 0; i < c->snow.cases; i++)
 		snow = fmax(snow, c->snow.snow[i].roof);

@@ -134,7 +134,10 @@ struct rafter_result {
 	bool triggered;          /* one of them is more than 5 % (IEBC 503.3, either reading) */
 };
 
-/* Largest spacing along the eave that holds in a zone, by whole rafter bays. */
+/* What ends the spacing of a zone. */
+enum spacing_end { SPACING_BY_CHECK, SPACING_BY_MAKER, SPACING_BY_ARRAY, SPACING_END_COUNT };
+
+/* Largest spacing along the eave at which screws, foot and rail hold in a zone, by whole rafter bays. */
 struct zone_spacing {
 	bool present;            /* the array touches this zone */
 	double p_up, p_down;     /* at that spacing, strength level, Pa */
@@ -144,7 +147,8 @@ struct zone_spacing {
 	double area;             /* at that spacing, m2 */
 	double spacing;          /* m; 0: not even every rafter holds */
 	double exact;            /* without regard to where rafters are, m */
-	enum check_id governs;
+	enum spacing_end end;    /* a check, the maker's limit, or the array is no wider */
+	enum check_id governs;   /* the check nearest to its limit */
 };
 
 enum trace_section { SECTION_WIND, SECTION_SNOW, SECTION_DEAD, SECTION_ATTACHMENT, SECTION_FASTENER, SECTION_RAIL, SECTION_RAFTER, SECTION_COUNT };

@@ -13,7 +13,7 @@ static double eave_to_ridge(const struct context *c)
 {
 	const struct job_building *b = &c->job->building;
 
-	return b->form == FORM_GABLE ? b->width / 2 + b->eave_overhang : b->width;
+	return b->form == FORM_GABLE || b->form == FORM_HIP ? b->width / 2 + b->eave_overhang : b->width;
 }
 
 static bool slippery(const struct context *c)

@@ -108,8 +108,12 @@ static void fill(struct context *c, enum zone zone, struct zone_spacing *z)
 
 	z->present = true;
 	z->exact = c->fastener_rated ? largest(c, zone) : 0;
-	if (isfinite(limit))
-		z->exact = fmin(z->exact, limit);
+	z->end = c->fastener_rated && at_least(z->exact, c->r->array.x1 - c->r->array.x0) ? SPACING_BY_ARRAY
+	                                                                                   : SPACING_BY_CHECK;
+	if (isfinite(limit) && limit < z->exact) {
+		z->exact = limit;
+		z->end = SPACING_BY_MAKER;
+	}
 	/* 1e-9: a spacing of whole bays must not lose one to the last bit */
 	z->spacing = bay > 0 ? floor(z->exact / bay + 1e-9) * bay : 0;
 	const struct trial t = try_spacing(c, zone, z->spacing > 0 ? z->spacing : fmax(bay, M_PER_IN));

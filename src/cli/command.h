@@ -52,6 +52,29 @@ enum exit_status {
 	C(margin, OPTION_BIT(SET) | OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(OUTPUT),    \
 	  "JOB.xml [--set field=value]... [--units us|si] [--width N] [-o FILE]",                  \
 	  "Say which input decides, what to verify first, and how far things may grow.")           \
+	C(draw,                                                                                    \
+	  OPTION_BIT(SET) | OPTION_BIT(UNITS) | OPTION_BIT(WIDTH) | OPTION_BIT(VIEW) |             \
+	          OPTION_BIT(PAPER) | OPTION_BIT(OUTPUT),                                          \
+	  "JOB.xml -o FILE.svg|FILE.dxf|FILE.pdf [--view plan|layout|attachment|pipe] "            \
+	  "[--paper letter|a4] [--set field=value]... [--units us|si] [--width N]",                \
+	  "Draw the roof plan, the layout of the attachments, an attachment or a pipe, to scale.") \
+	C(sheets,                                                                                  \
+	  OPTION_BIT(SET) | OPTION_BIT(UNITS) | OPTION_BIT(WIDTH) | OPTION_BIT(PAPER) |            \
+	          OPTION_BIT(PRICES) | OPTION_BIT(NOTES) | OPTION_BIT(OUTPUT),                     \
+	  "JOB.xml -o FILE.pdf|FILE.html [--paper letter|a4] [--notes none|brief|full] [--prices " \
+	  "FILE] [--set field=value]... [--units us|si] [--width N]",                              \
+	  "Write the sheets for a permit: verdict, plans, details, calculation, materials.")       \
+	C(field,                                                                                   \
+	  OPTION_BIT(SET) | OPTION_BIT(UNITS) | OPTION_BIT(WIDTH) | OPTION_BIT(PAPER) |            \
+	          OPTION_BIT(OUTPUT),                                                              \
+	  "JOB.xml -o FILE.pdf|FILE.html [--paper letter|a4] [--set field=value]... [--units "     \
+	  "us|si] [--width N]",                                                                    \
+	  "Write one page to take up the ladder: tape, hole, screw, flashing, photographs.")       \
+	C(materials,                                                                               \
+	  OPTION_BIT(SET) | OPTION_BIT(UNITS) | OPTION_BIT(WIDTH) | OPTION_BIT(PRICES) |           \
+	          OPTION_BIT(OUTPUT),                                                              \
+	  "JOB.xml [--prices FILE] [--set field=value]... [--units us|si] [--width N] [-o FILE]",  \
+	  "List what has to be bought for the layout found, with your own prices if given.")       \
 	C(help, OPTION_BIT(WIDTH), "[COMMAND]", "List the commands, or say how one is used.")
 
 struct command {

@@ -61,6 +61,16 @@ static bool notes_word(const char *text, enum notes_length *length)
 	return false;
 }
 
+static bool view_known(const char *text)
+{
+	static const char *const words[] = { "plan", "layout", "attachment", "pipe" };
+
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (strcmp(text, words[i]) == 0)
+			return true;
+	return false;
+}
+
 static bool store(struct options *o, enum option_id id, const char *value)
 {
 	bool second = false;
@@ -89,6 +99,14 @@ static bool store(struct options *o, enum option_id id, const char *value)
 		return *value != '\0';
 	case OPTION_OUTPUT:
 		o->output = value;
+		return *value != '\0';
+	case OPTION_PAPER:
+		return choice(value, "letter", "a4", &o->a4);
+	case OPTION_VIEW:
+		o->view = value;
+		return view_known(value);
+	case OPTION_PRICES:
+		o->prices = value;
 		return *value != '\0';
 	case OPTION_COMPRESS:
 		o->compress = true;
@@ -141,7 +159,7 @@ void options_parse(struct options *o, int argc, char *const argv[], int first, u
 
 	*o = (struct options){ .width = TEXT_WIDTH_USUAL,
 		               .units = SYSTEM_US,
-		               .notes = NOTES_BRIEF };
+		               .notes = NOTES_BRIEF, .view = "plan" };
 	for (int i = first; i < argc; i++) {
 		const char *arg = argv[i], *value;
 

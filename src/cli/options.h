@@ -28,6 +28,9 @@
 	O(NOTES, "--notes", true, "none, brief or full")                                           \
 	O(CODES, "--codes", true, "two or three of asce7-10, asce7-16, asce7-22, with commas between")  \
 	O(OUTPUT, "-o", true, "a file name")                                                       \
+	O(PAPER, "--paper", true, "letter or a4")                                                  \
+	O(VIEW, "--view", true, "plan, layout, attachment or pipe")                                \
+	O(PRICES, "--prices", true, "a file of item,price lines")                                  \
 	O(COMPRESS, "--compress", false, "")
 
 enum option_id {
@@ -48,6 +51,9 @@ struct options {
 	enum notes_length notes; /* NOTES_BRIEF unless given */
 	const char *codes;       /* NULL: not given */
 	const char *output;      /* NULL: standard output */
+	bool a4;                 /* else US letter */
+	const char *view;        /* plan, layout, attachment, pipe; plan unless given */
+	const char *prices;      /* NULL: not given */
 	bool compress;
 	size_t sets, words;
 	const char *set[SET_MAX];

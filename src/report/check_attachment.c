@@ -180,6 +180,20 @@ static const char *bays_text(const struct part *p, double spacing)
 	return document_text(p->d, "%ld", lround(spacing / bay));
 }
 
+static const char *spacing_end_text(const struct zone_spacing *z)
+{
+	switch (z->end) {
+	case SPACING_BY_MAKER:
+		return "maker's limit";
+	case SPACING_BY_ARRAY:
+		return "width of the array";
+	case SPACING_BY_CHECK:
+	case SPACING_END_COUNT:
+		break;
+	}
+	return check_short(z->governs);
+}
+
 static void add_spacing_row(const struct part *p, enum zone zone, const struct zone_spacing *z)
 {
 	document_row(p->d);
@@ -192,7 +206,7 @@ static void add_spacing_row(const struct part *p, enum zone zone, const struct z
 	document_cell(p->d, "%s", show_factor(&p->f, z->GCp_up, 2));
 	document_cell(p->d, "%s", show_factor(&p->f, z->GCp_down, 2));
 	document_cell(p->d, "%s", show_number(&p->f, z->area, UNIT_FT2, SHOW_NEAREST));
-	document_cell(p->d, "%s", check_short(z->governs));
+	document_cell(p->d, "%s", spacing_end_text(z));
 }
 
 /* Where the coefficients come from, zone by zone. */
@@ -254,6 +268,8 @@ void part_spacing(const struct part *p)
 		add_spacing(p, &p->r->pass[i]);
 	}
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
+	             "This is what screws, foot and rail allow; the rafters below them may ask for "
+	             "closer feet. "
 	             "The largest spacing is a whole number of rafter bays; `none`: not even a "
 	             "foot on every rafter holds. "
 	             "Exact leaves the rafters out of account. Wind and area are those of the "

@@ -101,6 +101,7 @@ static void add_chain(struct json *j, json_t *parent, const struct pass *pass)
 
 static void add_zones(struct json *j, json_t *parent, const struct pass *pass)
 {
+	static const char *const limited_by[SPACING_END_COUNT] = { "check", "maker", "array" };
 	json_t *array = put_array(j, parent, "zones");
 
 	for (int i = 0; i < ZONE_COUNT && !j->failed; i++) {
@@ -120,6 +121,7 @@ static void add_zones(struct json *j, json_t *parent, const struct pass *pass)
 		put_text(j, object, "confidence", confidence_text(z->confidence));
 		put_quantity(j, object, "p_up", z->p_up, UNIT_PSF);
 		put_quantity(j, object, "p_down", z->p_down, UNIT_PSF);
+		put_text(j, object, "limited_by", limited_by[z->end]);
 		put_check(j, object, "governs", z->governs);
 	}
 }

@@ -56,8 +56,8 @@ bool plan_clip(const struct plan *p, struct point *a, struct point *b);
 bool plan_inside(const struct plan *p, struct point at);
 /* Paper box of a rectangle of the roof plane. */
 struct box plan_box(const struct plan *p, double x0, double y0, double x1, double y1);
-/* True if the plane's edges are known: a gable, a flat or a single-slope roof. */
-bool plan_outline_known(const struct job *job);
+/* True if the plane is a rectangle whose edges are known. */
+bool plan_outline_known(const struct result *r);
 /* Hatch of a zone, for plan and legend: 0 to 2 directions, rad; returns how many. */
 int plan_zone_hatch(enum zone zone, double angle[2]);
 
