@@ -24,7 +24,7 @@ need_packages() {
 }
 
 build_packages="gcc libc6-dev meson ninja-build pkg-config libxml2-dev zlib1g-dev libjansson-dev libcairo2-dev libpango1.0-dev fonts-dejavu-core"
-test_packages="libcmocka-dev libxml2-utils jing default-jre-headless mandoc python3-jsonschema libasan8 libubsan1 poppler-utils librsvg2-bin"
+test_packages="libcmocka-dev libxml2-utils jing default-jre-headless mandoc python3-jsonschema libasan8 libubsan1 poppler-utils librsvg2-bin libglpk-dev liblapack-dev"
 
 # Debian's own tools first, whatever else the machine carries.
 PATH=/usr/bin:/bin:$PATH

@@ -209,6 +209,8 @@ static void press(struct context *c, struct attachment *a, const struct load_cas
 
 	if (P > 0)
 		k.Lr = 0;
+	if (l->snow == c->snow.cases)
+		k.W = 0; /* ice goes with dead load only */
 	if (!array_load_down(c, &k, a->p_down, snow, l->area, trace, &f.normal, &f.slope))
 		return;
 	f.normal += P * c->cos_theta + f.slope * a->tip;
@@ -261,7 +263,10 @@ static int last_snow(const struct context *c, const struct attachment *a, const 
 {
 	if (k->S <= 0)
 		return 0;
-	return c->snow.cases + (k->W <= 0 && k->use != COMBINATION_SEISMIC && ice_on(c, a) > 0 ? 1 : 0);
+	/* where snow leads: alone with dead load in ASD, with its full factor in LRFD (which has no CD) */
+	const bool leads = isnan(k->CD) ? k->S >= 1 : k->W <= 0;
+
+	return c->snow.cases + (leads && k->use != COMBINATION_SEISMIC && ice_on(c, a) > 0 ? 1 : 0);
 }
 
 /* Runs every case; with a target, records the one whose check comes out the same, and stops there. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* Runs the check once for each edition. A ground snow of the wrong level is not put in: the wind of that edition is then
-   computed on the bare roof and no verdict, ratio or spacing is given for it. */
+/* Runs the check once for each edition. A ground snow of the wrong level is not put in: the wind of
+   that edition is then computed on the bare roof and no verdict, ratio or spacing is given for it.
+ */
 #include "check/compare.h"
 
 #include <math.h>
@@ -10,8 +11,9 @@
 bool compare_snow_fits(const struct job *job, enum edition edition)
 {
 	const struct loading_code *code = loading_code_of(edition);
-	const enum ground_snow level = job->site.ground_snow_level == SNOW_STRENGTH ? GROUND_SNOW_STRENGTH
-	                                                                            : GROUND_SNOW_SERVICE;
+	const enum ground_snow level = job->site.ground_snow_level == SNOW_STRENGTH
+					       ? GROUND_SNOW_STRENGTH
+					       : GROUND_SNOW_SERVICE;
 
 	return !(job->site.ground_snow > 0) || (code && code->ground_snow == level);
 }
@@ -102,19 +104,29 @@ static void view(const struct result *r, struct compared *v)
 	reasons(r, v);
 }
 
-void compare_editions(const struct job *job, const enum edition edition[], int n, struct check_workspace *w,
-                      struct compared out[])
+void compare_editions(const struct job *job, const enum edition edition[], int n,
+		      struct check_workspace *w, struct compared out[])
 {
 	const double none = (double)NAN;
 
 	for (int i = 0; i < n; i++) {
 		const struct loading_code *code = loading_code_of(edition[i]);
 
-		out[i] = (struct compared){ .edition = edition[i], .name = code ? code->name : "",
-			                    .snow_mismatch = !compare_snow_fits(job, edition[i]), .p_up = none,
-			                    .p_down = none, .GCp_up = none, .zone = "", .pf = none, .snow = none,
-			                    .snow_case = "", .ratio = none, .governs = "", .combination = "",
-			                    .spacing = none, .verdict = NEEDS_ENGINEER };
+		out[i] = (struct compared){.edition = edition[i],
+					   .name = code ? code->name : "",
+					   .snow_mismatch = !compare_snow_fits(job, edition[i]),
+					   .p_up = none,
+					   .p_down = none,
+					   .GCp_up = none,
+					   .zone = "",
+					   .pf = none,
+					   .snow = none,
+					   .snow_case = "",
+					   .ratio = none,
+					   .governs = "",
+					   .combination = "",
+					   .spacing = none,
+					   .verdict = NEEDS_ENGINEER};
 		w->job = *job;
 		w->job.site.code = edition[i];
 		if (out[i].snow_mismatch)

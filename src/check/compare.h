@@ -10,15 +10,16 @@
 struct compared {
 	enum edition edition;
 	const char *name;
-	bool snow_mismatch; /* the ground snow is of the other level: nothing that snow touches is computed */
+	bool snow_mismatch; /* the ground snow is of the other level: nothing that snow touches is
+			       computed */
 	enum verdict verdict;
-	double Kd, qh;      /* Pa */
+	double Kd, qh;               /* Pa */
 	double p_up, p_down, GCp_up; /* worst of the feet, strength level; NAN: none */
 	const char *zone;
 	enum confidence confidence;
-	double pf, snow;    /* flat roof, and largest case on the array, Pa on plan */
+	double pf, snow; /* flat roof, and largest case on the array, Pa on plan */
 	const char *snow_case;
-	double ratio;       /* of the weakest link; NAN: not rated */
+	double ratio; /* of the weakest link; NAN: not rated */
 	const char *governs, *combination;
 	int attachments;
 	double spacing;     /* smallest of the zones the array touches, m; NAN: none */
@@ -26,9 +27,10 @@ struct compared {
 	struct remark reason_remark;
 };
 
-/* Fills out[0..n-1] for the editions; the job's own method, layout wishes and entered coefficients go into each. */
-void compare_editions(const struct job *job, const enum edition edition[], int n, struct check_workspace *w,
-                      struct compared out[]);
+/* Fills out[0..n-1] for the editions; the job's own method, layout wishes and entered coefficients
+ * go into each. */
+void compare_editions(const struct job *job, const enum edition edition[], int n,
+		      struct check_workspace *w, struct compared out[]);
 /* True if the ground snow of the job is at the level that the edition expects, or there is none. */
 bool compare_snow_fits(const struct job *job, enum edition edition);
 

@@ -48,7 +48,7 @@ static void remarks(struct context *c, const struct lag_screw_geometry *s)
 
 /* Screws in a row along the rafter, load along it. The steel plate is taken no wider than the rafter, which is the safe side:
    a wider one is stiffer and shares better. */
-static double group_factor(const struct context *c, struct trace *t)
+double fastener_group_factor(const struct context *c, double D, struct trace *t)
 {
 	const struct job *job = c->job;
 	const double E_steel = 29e6 * N_PER_LBF / (M_PER_IN * M_PER_IN); /* 29,000,000 psi */
@@ -57,7 +57,7 @@ static double group_factor(const struct context *c, struct trace *t)
 
 	if (job->fastener.count < 2 || !c->lumber_known)
 		return 1;
-	return connection_group_factor(t, job->fastener.count, c->screw.D, job->fastener.spacing, wood, plate);
+	return connection_group_factor(t, job->fastener.count, D, job->fastener.spacing, wood, plate);
 }
 
 void fastener_unrated(struct context *c, const char *why)
@@ -121,7 +121,7 @@ void fastener_prepare(struct context *c)
 	f->W = lag_withdrawal(t, c->G, c->screw.D);
 	f->Z = c->lateral.yield.value;
 	f->mode = yield_mode_text(c->lateral.yield.mode);
-	c->Cg = group_factor(c, t);
+	c->Cg = fastener_group_factor(c, c->screw.D, t);
 	c->placement = screw_placement(t, c->screw.D, job->fastener.end_distance,
 	                               job->fastener.count > 1 ? job->fastener.spacing : (double)NAN,
 	                               BEARS_TOWARD_END);

@@ -13,10 +13,12 @@ void fastener_unrated(struct context *c, const char *why);
 /* Holds what a check found against what was kept; CD is the one that belongs to it. */
 void fastener_keep(struct check_value check[CHECK_COUNT], enum check_id id, double demand, double capacity,
                    const struct force *f, double CD);
+/* Cg of the fasteners of a foot, of diameter D, in a row along the rafter; 1 for one or for D under 1/4 in. */
+double fastener_group_factor(const struct context *c, double D, struct trace *t);
 /* Sustained temperature of the wood, K; NAN: not above 100 F. */
 double fastener_temperature(const struct context *c);
 
-/* fastener_kind.c: the two functions below for every kind but the lag screw. */
+/* fastener_kind.c, fastener_hold.c: prepare and check for every kind but the lag screw. */
 void fastener_kind_prepare(struct context *c);
 bool fastener_kind_check(const struct context *c, struct trace *trace, const struct force *f, double up, double slope,
                          struct check_value check[CHECK_COUNT]);

@@ -16,17 +16,19 @@
 #include "check/rail.h"
 #include "roof/search.h"
 
-#define MEMO 1024
+#define MEMO 4096
 /* Steps of the search that one question may take: for one of many trial runs, and for a proof that is asked for. */
 #define WORK_TRIAL 8000
 #define WORK_PROOF 400000
 
 /* What is known of a foot between two neighbours. */
 struct memo {
-	int line, a, b, c; /* b: -1 where the entry is empty */
+	short line, a, b, c; /* b: -1 where the entry is empty */
 	struct search_cost cost;
 	double p_up, p_down, ratio; /* at its plain share of the rail */
 };
+
+enum answer { NOT_ASKED, PROPORTIONAL, OTHERWISE };
 
 struct finder {
 	struct context *c;
@@ -34,6 +36,7 @@ struct finder {
 	const double *cantilever;
 	struct search_problem problem;
 	struct search_line line[LINE_MAX];
+	enum answer proportional[LINE_MAX]; /* feet of this line: ratio to width */
 	double rail;               /* capacity, N m; NAN */
 	struct memo memo[MEMO];
 	struct layout layout;
@@ -85,25 +88,31 @@ static double ratio_at(const struct finder *f, const struct attachment *foot, do
 	return t.ratio;
 }
 
-/* Ratio per metre of rail; 0 where it is not in proportion. */
-static double per_metre(const struct finder *f, const struct attachment *foot)
+/* Ratio per metre of rail; 0 where it is not in proportion. Whether it is depends on what else acts on the feet of a line
+   (somebody on the rail, snow that is held), not on which foot it is. */
+static double per_metre(struct finder *f, const struct attachment *foot)
 {
-	const double twice = ratio_at(f, foot, 2 * foot->tributary_width);
+	enum answer *p = &f->proportional[foot->line];
 
-	return fabs(twice - 2 * foot->ratio) <= 1e-12 * twice ? foot->ratio / foot->tributary_width : 0;
+	if (*p == NOT_ASKED && foot->ratio > 0) {
+		const double twice = ratio_at(f, foot, 2 * foot->tributary_width);
+
+		*p = fabs(twice - 2 * foot->ratio) <= 1e-12 * twice ? PROPORTIONAL : OTHERWISE;
+	}
+	return *p == PROPORTIONAL ? foot->ratio / foot->tributary_width : 0;
 }
 
 static const struct memo *known(struct finder *f, int line, int a, int b, int c)
 {
 	const char *combination;
-	struct memo *m = &f->memo[(unsigned)(line * 7919 + (a + 1) * 1031 + b * 131 + (c + 1) * 17) % MEMO];
+	struct memo *m = &f->memo[(unsigned)(line * 1931 + b * 131 + (b - a) * 17 + (c - b) * 257) % MEMO];
 
 	if (m->b == b && m->line == line && m->a == a && m->c == c)
 		return m;
 	struct attachment t = standing(f, line, a, b, c);
 
 	attachment_run(f->c, &t);
-	*m = (struct memo){ line, a, b, c, { per_metre(f, &t), 0, t.ratio }, t.p_up, t.p_down, t.ratio };
+	*m = (struct memo){ (short)line, (short)a, (short)b, (short)c, { per_metre(f, &t), 0, t.ratio }, t.p_up, t.p_down, t.ratio };
 	if (isfinite(f->rail))
 		m->cost.moment = rail_load(f->c, &t, 1, isfinite(f->c->job->rail.allowable_moment), &combination) *
 		                 t.tributary_depth / f->rail;
@@ -240,8 +249,10 @@ static void prepare(struct finder *f, struct context *c, const struct layout *la
 	f->rail = c->job->rail.kind == SUPPORT_RAILS ? rail_capacity(c, NULL) : (double)NAN;
 	for (int i = 0; i < MEMO; i++)
 		f->memo[i].b = -1;
-	for (int i = 0; i < c->lines; i++)
+	for (int i = 0; i < c->lines; i++) {
 		line_set(f, i);
+		f->proportional[i] = NOT_ASKED;
+	}
 	for (int i = 0; i < c->lines; i++)
 		if (f->line[i].copies >= 0)
 			line_pair(&f->line[f->line[i].copies], &f->line[i]);

@@ -105,7 +105,9 @@ bool plane_zones(struct context *c, double a)
 	const struct zone_map map = zone_map_of(&plane);
 
 	take(r->shape, &r->shapes, &map);
-	if (map.known && map.confidence == SAFE_SIDE)
+	const bool hips = plane.roof == WIND_ROOF_HIP && !at_most(c->theta, 7 * RAD_PER_DEG);
+
+	if (map.known && (map.confidence == SAFE_SIDE || hips))
 		REMARK_T(r, ZONE_ENVELOPE, (0), map.note);
 	if (r->wind.rule == WIND_TILTED) {
 		const struct zone_map tilted = zone_map_tilted(&plane);

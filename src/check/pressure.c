@@ -169,6 +169,8 @@ struct array_pressure array_pressure_at(struct context *c, const struct rectangl
 		if (p.known && (!worst.known || p.up > worst.up))
 			worst = p;
 	}
+	if (touched == 0) /* off the plane: never on a valid job */
+		REMARK_T(c->r, NO_COEFFICIENT, (0), "?");
 	if (!missing && trace && worst.known)
 		worst = array_pressure_zone(c, worst.zone, A, exposed, trace);
 	worst.down = fmax(worst.down, down);

@@ -135,11 +135,11 @@ static void rate(struct context *c, const struct rafter_case *k, const struct ra
 	}
 	if (rafter_bearing(c, trace, f, &v, &demand, &capacity))
 		keep(check, CHECK_RAFTER_BEARING, demand, capacity, k->k->text, 1);
-	keep(check, CHECK_RAFTER_SHEAR, member_shear_stress(trace, f->V, m->breadth, m->depth), v.Fv_prime, k->k->text,
+	keep(check, CHECK_RAFTER_SHEAR, member_shear_stress(trace, rafter_shear(c, f->V), m->breadth, m->depth), v.Fv_prime, k->k->text,
 	     duration);
 }
 
-static void bow(const struct context *c, const struct rafter_loads *l, double slope_length, const char *name,
+static void bow(struct context *c, const struct rafter_loads *l, double slope_length, const char *name,
                 struct check_value check[CHECK_COUNT], struct trace *trace)
 {
 	const struct lumber_service s = service(c);
@@ -147,7 +147,9 @@ static void bow(const struct context *c, const struct rafter_loads *l, double sl
 	struct lumber_values v;
 	struct beam_peak peak;
 
-	if (lumber_adjust(trace, &c->lumber, 1, &s, &v) && rafter_deflect(&l->rafter, v.E_prime * z.I, &peak))
+	/* service loads: stiffness as in ASD */
+	if ((c->lrfd ? lumber_adjust(trace, &c->lumber, 1, &s, &v) : adjusted(c, trace, 1, &s, &v)) &&
+	    rafter_deflect(&l->rafter, v.E_prime * z.I, &peak))
 		keep(check, CHECK_RAFTER_DEFLECTION, fabs(peak.value), slope_length / deflection_divisor(c->job), name,
 		     1);
 }

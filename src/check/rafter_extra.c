@@ -19,7 +19,8 @@ static void ties(struct context *c)
 	const double H = job->building.width / 2 * tan(c->theta);
 
 	c->tie_factor = 1;
-	if (!isfinite(h) || h <= 0 || (job->building.form != FORM_GABLE && job->building.form != FORM_HIP) ||
+	if (!isfinite(h) || h <= 0 ||
+	    (job->building.form != FORM_GABLE && job->building.form != FORM_HIP) ||
 	    job->framing.ridge == RIDGE_BEAM || job->framing.ridge == RIDGE_WALL)
 		return;
 	if (!raised_tie_factor(&c->r->trace[SECTION_RAFTER], h, H, &c->tie_factor)) {
@@ -40,7 +41,8 @@ static void heel(struct context *c)
 	double snow = 0;
 
 	if ((job->building.form != FORM_GABLE && job->building.form != FORM_HIP) ||
-	    job->framing.kind != FRAMING_RAFTER || c->theta <= 0 || job->framing.ridge == RIDGE_BEAM || job->framing.ridge == RIDGE_WALL)
+	    job->framing.kind != FRAMING_RAFTER || c->theta <= 0 ||
+	    job->framing.ridge == RIDGE_BEAM || job->framing.ridge == RIDGE_WALL)
 		return;
 	for (int i = 0; i < c->snow.cases; i++)
 		snow = fmax(snow, c->snow.snow[i].roof);
@@ -64,6 +66,8 @@ void rafter_extra_prepare(struct context *c)
 		section_with_hole(NULL, f->breadth, f->depth, c->hole, c->hole_depth);
 
 	c->net_share = fmin(n.top, n.bottom);
+	if (f->kind == FRAMING_RAFTER)
+		REMARK(c->r, NET_SECTION, c->hole, c->hole_depth, c->net_share);
 	if (isfinite(f->sharing) && f->sharing > 0)
 		REMARK_T(c->r, SHARING, (f->sharing), f->sharing_reason);
 }
@@ -82,12 +86,35 @@ double rafter_bending_stress(const struct context *c, struct trace *trace, doubl
 	return member_bending_stress(trace, net, S * c->net_share);
 }
 
+/* An inner support that the rafter may run over: the span is shorter than the run from wall to
+ * ridge. */
+static bool runs_on(const struct context *c)
+{
+	const struct job_building *b = &c->job->building;
+	const double run = b->form == FORM_GABLE || b->form == FORM_HIP ? b->width / 2 : b->width;
+
+	return at_most(c->job->framing.span, run - M_PER_FT);
+}
+
+/* Two equal spans: the inner support adds its moment over the span to the shear, 5/8 in place of
+   1/2 under a uniform load, up to 3/2 times the simple span's under forces near the outer ends; the
+   span moment is never more than the simple span's. 3/2 and, for the support, twice that bound
+   both. */
+#define INNER_SHEAR 1.5
+#define INNER_REACTION (2 * INNER_SHEAR)
+
+double rafter_shear(const struct context *c, double V)
+{
+	return runs_on(c) ? INNER_SHEAR * V : V;
+}
+
 bool rafter_bearing(const struct context *c, struct trace *trace, const struct rafter_forces *f,
 		    const struct lumber_values *v, double *demand, double *capacity)
 {
 	const double lb = c->job->framing.bearing_length;
 	/* the seat is level: what acts across the rafter acts on it through cos theta */
-	const double R = fmax(f->lower, f->upper) / c->cos_theta;
+	const double R =
+		fmax(f->lower, f->upper) / c->cos_theta * (runs_on(c) ? INNER_REACTION : 1);
 
 	if (!isfinite(lb) || lb <= 0 || R <= 0)
 		return false;

@@ -20,4 +20,7 @@ double rafter_bending_stress(const struct context *c, struct trace *trace, doubl
 bool rafter_bearing(const struct context *c, struct trace *trace, const struct rafter_forces *f,
 		    const struct lumber_values *v, double *demand, double *capacity);
 
+/* Shear that a rafter has where it may run on over an inner support, N: V of the simple span, or a bound on it. */
+double rafter_shear(const struct context *c, double V);
+
 #endif

@@ -194,6 +194,8 @@ static void add_wind(struct context *c, struct rafter_loads *l, const struct raf
 		cut_in(cut, &cuts, k->y0);
 		cut_in(cut, &cuts, k->y1);
 	}
+	double from = cut[0], held = NAN; /* neighbouring pieces with the same wind are one load */
+
 	for (int i = 0; i + 1 < cuts; i++) {
 		const double middle = (cut[i] + cut[i + 1]) / 2;
 		double open = 1;
@@ -206,9 +208,16 @@ static void add_wind(struct context *c, struct rafter_loads *l, const struct raf
 			if (middle > k->y0 && middle < k->y1)
 				open = 1 - share;
 		}
-		add(l, p, on_plan(c, cut[i]), on_plan(c, cut[i + 1]), 0,
-		    factor * open * p->width * roof_wind(c, p, cut[i], cut[i + 1], lift));
+		const double w = factor * open * p->width * roof_wind(c, p, cut[i], cut[i + 1], lift);
+
+		if (!isnan(held) && !same_number(held, w)) {
+			add(l, p, on_plan(c, from), on_plan(c, cut[i]), 0, held);
+			from = cut[i];
+		}
+		held = w;
 	}
+	if (!isnan(held))
+		add(l, p, on_plan(c, from), on_plan(c, cut[cuts - 1]), 0, held);
 }
 
 /* Part of a foot's force on one rafter that another one carries: all of it on its own, unless the job says with reason that

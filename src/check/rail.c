@@ -168,6 +168,13 @@ void rail_run(struct context *c, const struct line *line, const struct attachmen
 
 	if (rail_both_ways(c, a, count, fabs(beam_worst_moment(&forces).value) * depth, &both, &combination))
 		set(rail, CHECK_RAIL_BOTH_WAYS, both, 1, combination);
+	const double joint = rail_splice_moment(c, line, &beam, &forces), joint_capacity = c->job->rail.splice_moment;
+
+	if (joint > 0 && isfinite(joint_capacity) && joint_capacity > 0) {
+		const double w_tested = rail_load(c, a, count, true, &combination) * depth;
+
+		set(rail, CHECK_RAIL_SPLICE, joint * w_tested, joint_capacity, combination);
+	}
 	rail_patterns(c, line, a, count, capacity, rail);
 	for (int i = 0; i < count && trace; i++)
 		STEP(trace, step_line_share, forces.reaction[i] * w, w);

@@ -4,6 +4,7 @@
 #define RP_CHECK_RAIL_H
 
 #include "check/context.h"
+#include "resist/beam.h"
 
 /* Sets reaction_width of the line's attachments: support reactions under one newton per metre. False with fewer than two. */
 bool rail_reactions(const struct line *line, struct attachment *attachment, int count);
@@ -20,6 +21,10 @@ double rail_capacity(const struct context *c, struct trace *trace);
 /* A cantilever of a rail that is not rated is at most this share of the largest spacing allowed (common practice). */
 #define CANTILEVER_SHARE (1.0 / 3.0)
 
+/* rail_weak.c: largest moment at a joint of the rail laid in stock lengths from its left end, N m under a load of 1 N/m; 0
+   where there is none. */
+double rail_splice_moment(const struct context *c, const struct line *line, const struct beam *beam,
+                          const struct beam_forces *forces);
 /* rail_weak.c: bending about both axes together, 1 is the limit; moment is the largest under a load of 1 per area of array,
    N m per Pa. False where the second section modulus or the alloy is not known. */
 bool rail_both_ways(const struct context *c, const struct attachment *a, int count, double moment, double *ratio,

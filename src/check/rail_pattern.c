@@ -1,10 +1,12 @@
 /* SPDX-License-Identifier: MIT */
-/* Partial loading of a continuous rail (ASCE/SEI 7 7.5, from memory): full balanced snow on one end span and half on the
-   rest; half on one end span and full on the rest; full on any two spans next to each other and half on the rest. An
-   overhang counts as a span of its own. Full and half by turns is run as well (safe side). Reactions are bounded over all
-   patterns at once: what lifts a foot counts at half, what loads it in full.
+/* Partial loading of a continuous rail (ASCE/SEI 7 7.5, from memory): full balanced snow on one end
+   span and half on the rest; half on one end span and full on the rest; full on any two spans next
+   to each other and half on the rest. An overhang counts as a span of its own. Full and half by
+   turns is run as well (safe side). Reactions are bounded over all patterns at once: what lifts a
+   foot counts at half, what loads it in full.
 
-   A worker of 300 lb may stand in the middle of any span and at either end, with dead load alone. */
+   A worker of 300 lb may stand in the middle of any span and at either end, with dead load alone.
+ */
 #include "check/rail_pattern.h"
 
 #include <math.h>
@@ -22,7 +24,8 @@ struct spans {
 	double end[SPAN_MAX + 1]; /* span i lies from end[i] to end[i + 1] */
 };
 
-static bool find_spans(struct spans *s, const struct line *line, const struct attachment *a, int count)
+static bool find_spans(struct spans *s, const struct line *line, const struct attachment *a,
+		       int count)
 {
 	const double least = 1e-6; /* m: an overhang of nothing is no span */
 	int n = 0;
@@ -49,9 +52,13 @@ static bool solve(const struct spans *s, const double w[], struct beam_forces *f
 	struct beam_uniform load[SPAN_MAX];
 
 	for (int i = 0; i < s->count; i++)
-		load[i] = (struct beam_uniform){ s->end[i], s->end[i + 1], w[i] };
-	const struct beam beam = { .start = s->line->x0, .end = s->line->x1, .supports = (size_t)s->supports,
-		                   .support = s->support, .uniforms = (size_t)s->count, .uniform = load };
+		load[i] = (struct beam_uniform){s->end[i], s->end[i + 1], w[i]};
+	const struct beam beam = {.start = s->line->x0,
+				  .end = s->line->x1,
+				  .supports = (size_t)s->supports,
+				  .support = s->support,
+				  .uniforms = (size_t)s->count,
+				  .uniform = load};
 
 	return beam_solve(&beam, forces);
 }
@@ -61,11 +68,12 @@ static bool snows(const struct context *c)
 	return c->job->rail.kind == SUPPORT_RAILS && c->snow.cases > 0 && c->snow.snow[0].array > 0;
 }
 
-void rail_snow_widths(const struct context *c, const struct line *line, struct attachment *a, int count)
+void rail_snow_widths(const struct context *c, const struct line *line, struct attachment *a,
+		      int count)
 {
 	struct spans s;
 	struct beam_forces forces;
-	double w[SPAN_MAX] = { 0 };
+	double w[SPAN_MAX] = {0};
 
 	if (!snows(c) || !find_spans(&s, line, a, count))
 		return;
@@ -108,27 +116,28 @@ static void take(struct rail_line *rail, double demand, double capacity, const c
 
 	if (v->rated && ratio <= v->ratio)
 		return;
-	*v = (struct check_value){ true, demand, capacity, ratio, combination, 1 };
+	*v = (struct check_value){true, demand, capacity, ratio, combination, 1};
 	if (ratio > rail->ratio) {
 		rail->ratio = ratio;
 		rail->governs = CHECK_RAIL_MOMENT;
 	}
 }
 
-/* D + S with the snow in patterns. */
-static void partial_snow(const struct context *c, const struct spans *s, const struct load_combination *k, double depth,
-                         double capacity, struct rail_line *rail)
+/* A combination with the snow in patterns, dead load and wind toward the roof all along. */
+static void partial_snow(const struct context *c, const struct spans *s,
+			 const struct load_combination *k, double p_down, double depth,
+			 double capacity, struct rail_line *rail)
 {
 	struct beam_forces forces;
-	double factor[SPAN_MAX] = { 0 }, w[SPAN_MAX];
-	double dead, whole, slope;
+	double factor[SPAN_MAX] = {0}, w[SPAN_MAX];
+	double even, whole, slope;
 
-	if (k->S <= 0 || k->W > 0 || !array_load_down(c, k, 0, 0, depth, NULL, &dead, &slope) ||
-	    !array_load_down(c, k, 0, c->snow.snow[0].array, depth, NULL, &whole, &slope))
+	if (k->S <= 0 || !array_load_down(c, k, p_down, 0, depth, NULL, &even, &slope) ||
+	    !array_load_down(c, k, p_down, c->snow.snow[0].array, depth, NULL, &whole, &slope))
 		return;
 	for (int p = 0; pattern(p, s->count, factor); p++) {
 		for (int i = 0; i < s->count; i++)
-			w[i] = dead + factor[i] * (whole - dead);
+			w[i] = even + factor[i] * (whole - even);
 		if (solve(s, w, &forces))
 			take(rail, fabs(beam_worst_moment(&forces).value), capacity, k->text);
 	}
@@ -136,41 +145,57 @@ static void partial_snow(const struct context *c, const struct spans *s, const s
 
 double rail_worker(const struct context *c)
 {
-	return c->job->live.worker == ANSWER_YES ? unit_to_si(roof_live_row()->worker_lb, UNIT_LB) : 0;
+	return c->job->live.worker == ANSWER_YES ? unit_to_si(roof_live_row()->worker_lb, UNIT_LB)
+						 : 0;
 }
 
-static void worker(const struct context *c, const struct spans *s, double depth, double capacity, struct rail_line *rail)
+static void worker(const struct context *c, const struct spans *s, double depth, double capacity,
+		   struct rail_line *rail)
 {
-	const double P = rail_worker(c) * c->cos_theta * (c->lrfd && !isfinite(c->job->rail.allowable_moment) ? 1.6 : 1);
+	const double P = rail_worker(c) * c->cos_theta *
+			 (c->lrfd && !isfinite(c->job->rail.allowable_moment) ? 1.6 : 1);
 	const double d = c->r->dead.array_filled * c->cos_theta * depth *
-	                 (c->lrfd && !isfinite(c->job->rail.allowable_moment) ? 1.2 : 1);
-	const struct beam_uniform dead = { s->line->x0, s->line->x1, d };
+			 (c->lrfd && !isfinite(c->job->rail.allowable_moment) ? 1.2 : 1);
+	const struct beam_uniform dead = {s->line->x0, s->line->x1, d};
 
 	for (int i = 0; i < s->count && P > 0; i++) {
-		const bool left = s->end[i] < s->support[0], right = s->end[i + 1] > s->support[s->supports - 1];
-		const struct beam_point load = { left ? s->end[i] : right ? s->end[i + 1] : (s->end[i] + s->end[i + 1]) / 2, P };
-		const struct beam beam = { .start = s->line->x0, .end = s->line->x1, .supports = (size_t)s->supports,
-			                   .support = s->support, .uniforms = 1, .points = 1, .uniform = &dead,
-			                   .point = &load };
+		const bool left =
+			s->end[i]<s->support[0], right = s->end[i + 1]> s->support[s->supports - 1];
+		const struct beam_point load = {left    ? s->end[i]
+						: right ? s->end[i + 1]
+							: (s->end[i] + s->end[i + 1]) / 2,
+						P};
+		const struct beam beam = {.start = s->line->x0,
+					  .end = s->line->x1,
+					  .supports = (size_t)s->supports,
+					  .support = s->support,
+					  .uniforms = 1,
+					  .points = 1,
+					  .uniform = &dead,
+					  .point = &load};
 		struct beam_forces forces;
 
 		if (beam_solve(&beam, &forces))
-			take(rail, fabs(beam_worst_moment(&forces).value), capacity, "D + one worker");
+			take(rail, fabs(beam_worst_moment(&forces).value), capacity,
+			     "D + one worker");
 	}
 }
 
-void rail_patterns(const struct context *c, const struct line *line, const struct attachment *a, int count,
-                   double capacity, struct rail_line *rail)
+void rail_patterns(const struct context *c, const struct line *line, const struct attachment *a,
+		   int count, double capacity, struct rail_line *rail)
 {
 	const bool allowable = isfinite(c->job->rail.allowable_moment);
 	const struct load_combination *list = allowable ? c->asd : c->combination;
 	const int n = allowable ? c->asds : c->combinations;
 	const double depth = line->y_high - line->y_low;
 	struct spans s;
+	double p_down = 0;
 
 	if (!isfinite(capacity) || !find_spans(&s, line, a, count))
 		return;
+	for (int i = 0; i < count; i++)
+		p_down = fmax(p_down, a[i].p_down);
 	for (int i = 0; i < n && snows(c) && s.count > 1; i++)
-		partial_snow(c, &s, &list[i], depth, capacity, rail);
+		partial_snow(c, &s, &list[i], p_down, depth, capacity, rail);
 	worker(c, &s, depth, capacity, rail);
 }

@@ -5,13 +5,17 @@
 
 #include "check/context.h"
 
-/* Sets snow_width of the line's attachments: the largest reaction under any pattern of full and half load of the spans.
-   Only where there is snow and more than one span. */
-void rail_snow_widths(const struct context *c, const struct line *line, struct attachment *attachment, int count);
-/* Moment of the rail under the patterns of 7.5 and under a worker, if the job asks for one. capacity NAN: not rated. */
-void rail_patterns(const struct context *c, const struct line *line, const struct attachment *attachment, int count,
-                   double capacity, struct rail_line *rail);
-/* One worker's weight on a foot, against the foot's tested value and its screws: N, 0 where the job does not ask. */
+/* Sets snow_width of the line's attachments: the largest reaction under any pattern of full and
+   half load of the spans. Only where there is snow and more than one span. */
+void rail_snow_widths(const struct context *c, const struct line *line,
+		      struct attachment *attachment, int count);
+/* Moment of the rail under the patterns of 7.5 and under a worker, if the job asks for one.
+ * capacity NAN: not rated. */
+void rail_patterns(const struct context *c, const struct line *line,
+		   const struct attachment *attachment, int count, double capacity,
+		   struct rail_line *rail);
+/* One worker's weight on a foot, against the foot's tested value and its screws: N, 0 where the job
+ * does not ask. */
 double rail_worker(const struct context *c);
 
 #endif

@@ -47,7 +47,7 @@ enum remark_kind {
 	  "{1 lb 0} upward, acting together (from memory).")                                                      \
 	R(RACK_BRACED, ASSUMED, "The rack is a braced frame, hinged at its feet: its legs share the force along the roof alike, and carry " \
 	  "its tipping (top {0 in 1} over the roof) as pull and push. Verify: a diagonal brace in the plane of the legs.") \
-	R(ZONE_ENVELOPE, ASSUMED, "The wind zones of this roof are {t0}.")                                        \
+	R(ZONE_ENVELOPE, ASSUMED, "Wind zones of this roof: {t0}.")                                        \
 	R(HILL_COUNTS, NOTE, "The {t0} speeds the wind up: Kzt {0 - 2} (H/Lh {1 - 2}, ASCE/SEI 7 26.8).")         \
 	R(HILL_OUT, NOTE, "The {t0} does not count (ASCE/SEI 7 26.8.1): {t1} Kzt is 1.")                          \
 	R(HILL_UNANSWERED, ASSUMED, "hill.{t0} is not answered: yes is taken, so that the hill counts.")          \
@@ -88,6 +88,8 @@ enum remark_kind {
 	  "seam's number from the left.")                                                                         \
 	R(HANGER_FREE, NOTE, "A hanger bolt stands free: it is rated as a bolt that bends in the wood under a force {0 in 2} above " \
 	  "the rafter.")                                                                                          \
+	R(NET_SECTION, NOTE, "At each foot a hole {0 in 3} wide and {1 in 2} deep leaves {2 % 0} of the rafter's section modulus (NDS " \
+	  "3.1.2); bending there is held against that.")                                                          \
 	R(HEEL_THRUST, NOTE, "The rafters push outward at the heel with up to {0 lb/ft} of eave with the array, {1 lb/ft} before; ties " \
 	  "and heel nails are not rated.")                                                                        \
 	R(BLOCKING, ENGINEER, "Feet between rafters stand on blocks, and the force down the slope goes across a block's grain: its edge " \
@@ -107,8 +109,8 @@ enum remark_kind {
 	  "(ASCE/SEI 7 13.1.4, 11.7).")                                                                           \
 	R(SEISMIC_EXEMPT_UNUSED, NOTE, "Seismic design category {t0}: the exemptions of ASCE/SEI 7 13.1.4 by category and " \
 	  "weight rest on memory here and are not used.")                                                         \
-	R(SEISMIC_FACTS, ENGINEER, "ASCE/SEI 7-22 needs CAR and Rpo of Table 13.6-1 and Hf and Rmu of 13.3.1: read them in " \
-	  "the printed standard and enter them under `earthquake`. The earthquake is not computed.")              \
+	R(SEISMIC_FACTS, ENGINEER, "ASCE/SEI 7-22 needs SDS of its own maps, CAR and Rpo of Table 13.6-1, Hf and Rmu of 13.3.1: " \
+	  "read them there and enter them under `earthquake`. The earthquake is not computed.")              \
 	R(CROSS_SLOPE_FORCE, UNCHECKED, "Earthquake along the eave: up to {0 lb 0} sideways on one foot ({t0}). It is not " \
 	  "rated: across a rafter a screw needs 4 D of wood to the edge (NDS Table 12.5.1C).")                    \
 	R(UNCHECKED_SEISMIC_FRAME, UNCHECKED, "Earthquake on rails and rafters; only the feet and their screws are rated for it.") \
@@ -221,6 +223,7 @@ enum remark_kind {
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \
 	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: no inertia or no limit is given.")         \
 	R(UNCHECKED_RAIL_WEAK, UNCHECKED, "The rail's bending down the slope: no section modulus about that axis is given.") \
+	R(UNCHECKED_SPLICE, UNCHECKED, "The joints of the rail, laid in lengths of {0 tape}: no tested moment of a joint is given.") \
 	R(UNCHECKED_FOOT, UNCHECKED, "The foot and its clamp ({t0}): no tested allowable is given.")              \
 	R(UNCHECKED_COLLECTOR, UNCHECKED, "The collector's frame and clamps: no rated pressure is given.")        \
 	R(UNCHECKED_FRAME, UNCHECKED, "The collector's frame as a beam between direct feet: the maker's limits rule.") \

@@ -2,7 +2,7 @@
 /* What would make it hold. Every remedy is proved by a run of the whole check on the changed job. */
 #include "check/remedy.h"
 
-#include "check/context.h"
+#include "check/pass.h"
 
 #include <math.h>
 
@@ -125,7 +125,7 @@ static double widest(const struct result *r)
 static void say(const struct job *job, struct result *r, const struct change *x, double value, const struct result *trial)
 {
 	const double ratio = trial->pass[trial->judged].ratio;
-	const double shown[3] = { x->apply == closer ? widest(trial) : value, ratio,
+	const double shown[3] = { value, ratio,
 		                  x->remark == REMARK_REMEDY_FEWER ? job->collector.columns
 		                                                   : job->fastener.diameter };
 	const char *const none[3] = { 0 };
@@ -144,6 +144,21 @@ static bool cured(const struct result *trial)
 	return true;
 }
 
+/* A spacing of whole bays that holds when it is asked for by itself: the remark names it, so it is what is proved. */
+static bool spacing_holds(struct check_workspace *w, double *value)
+{
+	const double bay = mean_bay(&w->result);
+
+	for (double s = widest(&w->result); bay > 0 && s > 0; s -= bay) {
+		w->job.mount.spacing = s;
+		check_run_plain(&w->job, &w->result);
+		*value = s;
+		if (cured(&w->result))
+			return true;
+	}
+	return false;
+}
+
 static bool try_one(const struct job *job, struct result *r, struct check_workspace *w, size_t i)
 {
 	double value;
@@ -152,7 +167,7 @@ static bool try_one(const struct job *job, struct result *r, struct check_worksp
 	if (!changes[i].apply(&w->job, &value))
 		return false;
 	check_run_plain(&w->job, &w->result);
-	if (!cured(&w->result))
+	if (!cured(&w->result) || (changes[i].apply == closer && !spacing_holds(w, &value)))
 		return false;
 	say(job, r, &changes[i], value, &w->result);
 	return true;
@@ -166,7 +181,7 @@ static bool try_two(const struct job *job, struct result *r, struct check_worksp
 	if (!changes[i].apply(&w->job, &first) || !changes[j].apply(&w->job, &second))
 		return false;
 	check_run_plain(&w->job, &w->result);
-	if (!cured(&w->result))
+	if (!cured(&w->result) || (changes[i].apply == closer && !spacing_holds(w, &first)))
 		return false;
 	REMARK(r, REMEDY_BOTH, 0);
 	say(job, r, &changes[i], first, &w->result);

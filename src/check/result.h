@@ -37,6 +37,7 @@ enum link { LINK_COLLECTOR, LINK_RAIL, LINK_FOOT, LINK_FASTENER, LINK_RAFTER, LI
 	C(RAFTER_DEFLECTION, RAFTER, "deflection of the rafter", IN)                      \
 	C(RAFTER_BEARING, RAFTER, "bearing of the rafter on its support", PSI)            \
 	C(RAIL_BOTH_WAYS, RAIL, "bending of the rail both ways together", NONE)           \
+	C(RAIL_SPLICE, RAIL, "bending of a joint in the rail", LB_IN_M)                   \
 	C(FRAMING_UPLIFT, FOOT, "uplift on the framing under a foot", LB)                 \
 	C(FRAMING_DOWN, FOOT, "down force on the framing under a foot", LB)               \
 	C(PULL, FASTENER, "pull on the fastener", LB)                                     \

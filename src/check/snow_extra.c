@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Snow beyond the even layer: drift at the array, snow held above it on a slippery roof, partial loading of rails, ice on the
-   overhang, snow that slides onto a lower roof. */
+/* Snow beyond the even layer: drift at the array, snow held above it on a slippery roof, partial
+   loading of rails, ice on the overhang, snow that slides onto a lower roof. */
 #include "check/load_case.h"
 
 #include <math.h>
@@ -8,13 +8,6 @@
 #include "check/attachment.h"
 #include "check/check_steps.h"
 #include "load/asce7_drift.h"
-
-static double eave_to_ridge(const struct context *c)
-{
-	const struct job_building *b = &c->job->building;
-
-	return b->form == FORM_GABLE || b->form == FORM_HIP ? b->width / 2 + b->eave_overhang : b->width;
-}
 
 static bool slippery(const struct context *c)
 {
@@ -33,7 +26,8 @@ static void drift(struct context *c, struct trace *t)
 		.gamma = c->snow.gamma,
 		.Is = c->snow.Is,
 		.W2 = job->snow.W2,
-		.lu = isfinite(job->snow.upwind_length) ? job->snow.upwind_length : fmax(b->length, b->width),
+		.lu = isfinite(job->snow.upwind_length) ? job->snow.upwind_length
+							: fmax(b->length, b->width),
 		.side = fmax(a->x1 - a->x0, (a->y1 - a->y0) * c->cos_theta),
 		.top = c->r->wind.h2 / c->cos_theta, /* of a rack: its high edge */
 		.clear = job->collector.clearance / c->cos_theta,
@@ -81,7 +75,8 @@ static void slide(struct context *c, struct trace *t)
 	if (s->lower_roof != ANSWER_YES || !isfinite(s->lower_roof_width))
 		return;
 	/* the part that drains over the glass is slippery whatever the covering (safe side) */
-	const struct snow_slide k = asce7_slide(c->snow.pf, eave_to_ridge(c), c->theta, true, s->lower_roof_width, t);
+	const struct snow_slide k = asce7_slide(c->snow.pf, c->r->plane_slope * c->cos_theta,
+						c->theta, true, s->lower_roof_width, t);
 
 	if (k.slides)
 		REMARK(c->r, SLIDE_LOWER, k.pressure, k.over, k.line);
@@ -144,18 +139,24 @@ static double push(const double *in)
 }
 
 const struct step step_attachment_held = {
-	.name = "attachment-held", .symbol = "Vh", .unit = UNIT_LB,
+	.name = "attachment-held",
+	.symbol = "Vh",
+	.unit = UNIT_LB,
 	.title = "down-slope force of held snow on a foot of the topmost line, added to its own",
-	.formula = "fS ph b", .clause = { "statics" }, .confidence = DERIVED,
-	.in = { { "ph", UNIT_PLF, "down-slope force per length of the array's upper edge" },
-	        { "b", UNIT_FT, "width that the foot holds" },
-	        { "fS", UNIT_NONE, "factor of snow" } },
+	.formula = "fS ph b",
+	.clause = {"statics"},
+	.confidence = DERIVED,
+	.in = {{"ph", UNIT_PLF, "down-slope force per length of the array's upper edge"},
+	       {"b", UNIT_FT, "width that the foot holds"},
+	       {"fS", UNIT_NONE, "factor of snow"}},
 	.value = push,
 };
 
-double held_force(const struct context *c, const struct attachment *a, int i, double factor, struct trace *trace)
+double held_force(const struct context *c, const struct attachment *a, int i, double factor,
+		  struct trace *trace)
 {
-	if (c->held_length <= 0 || i < 0 || i >= c->snow.cases || !at_least(a->tributary.y1, c->r->array.y1))
+	if (c->held_length <= 0 || i < 0 || i >= c->snow.cases ||
+	    !at_least(a->tributary.y1, c->r->array.y1))
 		return 0;
 	const struct snow_load_case *s = &c->snow.snow[i];
 	const double reach = fmin(s->surcharge_length, c->held_length);
@@ -163,7 +164,8 @@ double held_force(const struct context *c, const struct attachment *a, int i, do
 
 	if (s->surcharge > 0 && reach > 0)
 		ph += snow_held(s->surcharge, reach, c->theta, trace);
-	return STEP(trace, step_attachment_held, ph, fmax(a->reaction_width, a->tributary_width), factor);
+	return STEP(trace, step_attachment_held, ph, fmax(a->reaction_width, a->tributary_width),
+		    factor);
 }
 
 double ice_on(const struct context *c, const struct attachment *a)

@@ -147,6 +147,9 @@ static void unchecked(struct context *c)
 	if (rails && isfinite(rail_capacity(c, NULL)) &&
 	    !(isfinite(job->rail.weak_section_modulus) && job->rail.weak_section_modulus > 0))
 		REMARK(c->r, UNCHECKED_RAIL_WEAK, 0);
+	if (rails && job->rail.stock_length > 0 && job->rail.stock_length < c->r->array.x1 - c->r->array.x0 &&
+	    !(job->rail.splice_moment > 0))
+		REMARK(c->r, UNCHECKED_SPLICE, job->rail.stock_length);
 	if (!rails)
 		REMARK(c->r, UNCHECKED_FRAME, 0);
 	if (!isfinite(job->mount.allowable_uplift))

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* What is said of earthquake, uneven snow, ice and the rules on existing buildings once the feet stand. */
+/* What is said of earthquake, uneven snow, ice and the rules on existing buildings once the feet
+ * stand. */
 #include "check/verdict.h"
 
 #include <math.h>
@@ -10,16 +11,16 @@
 
 const char *verdict_iebc(const struct job *job)
 {
-	static const char *const section[] = { "IEBC 2015 403.3, 807.4", "IEBC 2018 503.3, 806.2", "IEBC 2021 503.3",
-		                               "IEBC 2024 503.3" };
+	static const char *const section[] = {"IEBC 2015 403.3, 807.4", "IEBC 2018 503.3, 806.2",
+					      "IEBC 2021 503.3", "IEBC 2024 503.3"};
 
 	return section[job->existing.code];
 }
 
 static const char *iebc_lateral(const struct job *job)
 {
-	static const char *const section[] = { "IEBC 2015 403.4, 807.5", "IEBC 2018 503.4, 806.3", "IEBC 2021 503.4",
-		                               "IEBC 2024 503.4" };
+	static const char *const section[] = {"IEBC 2015 403.4, 807.5", "IEBC 2018 503.4, 806.3",
+					      "IEBC 2021 503.4", "IEBC 2024 503.4"};
 
 	return section[job->existing.code];
 }
@@ -32,7 +33,8 @@ static void sideways(struct context *c, const struct pass *pass)
 
 	for (int i = 0; i < pass->attachments; i++) {
 		const struct attachment *a = &pass->attachment[i];
-		const double area = fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
+		const double area =
+			fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
 
 		for (int k = 0; k < c->quake.combinations; k++) {
 			const double V = quake_cross(c, &c->quake.combination[k], area);
@@ -77,8 +79,8 @@ static void snow(struct context *c, const struct pass *pass)
 		REMARK(c->r, ICE_DAM, c->ice);
 }
 
-/* The weight of the array beside that of roof, ceiling and upper half of the walls stands for the rise of the lateral
-   demand, earlier additions counted with it. */
+/* The weight of the array beside that of roof, ceiling and upper half of the walls stands for the
+   rise of the lateral demand, earlier additions counted with it. */
 static void lateral(struct context *c)
 {
 	const struct job_existing *e = &c->job->existing;
@@ -90,7 +92,8 @@ static void lateral(struct context *c)
 		REMARK(c->r, UNCHECKED_LATERAL, 0);
 		return;
 	}
-	const double rise = trigger_lateral(array + e->added, e->weight, &more, &c->r->trace[SECTION_DEAD]);
+	const double rise =
+		trigger_lateral(array + e->added, e->weight, &more, &c->r->trace[SECTION_DEAD]);
 
 	if (more)
 		REMARK_T(c->r, LATERAL_MORE, (rise), iebc_lateral(c->job));

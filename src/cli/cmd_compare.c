@@ -52,15 +52,16 @@ static bool read_job(struct room *room, const struct options *o, struct problem_
 }
 
 static enum exit_status compare(struct room *room, const struct command *c, const struct options *o,
-                                struct problem_list *problems)
+				struct problem_list *problems)
 {
 	if (!read_codes(o->codes ? o->codes : "asce7-10,asce7-16,asce7-22", room))
-		return command_misused(c, problems, o->codes,
-		                       "two or three of asce7-10, asce7-16, asce7-22, with commas between");
+		return command_misused(
+			c, problems, o->codes,
+			"two or three of asce7-10, asce7-16, asce7-22, with commas between");
 	if (!read_job(room, o, problems))
 		return EXIT_INPUT;
 	compare_editions(&room->job, room->edition, room->count, &room->workspace, room->view);
-	const struct comparison comparison = { &room->job, room->count, room->view };
+	const struct comparison comparison = {&room->job, room->count, room->view};
 
 	if (o->json)
 		return command_write_json(json_compare_write, &comparison, o, problems);
@@ -72,7 +73,7 @@ static enum exit_status compare(struct room *room, const struct command *c, cons
 }
 
 enum exit_status command_compare(const struct command *c, const struct options *o,
-                                 struct problem_list *problems)
+				 struct problem_list *problems)
 {
 	if (o->words != 1)
 		return command_misused(c, problems, o->words ? o->word[1] : NULL, "one job file");

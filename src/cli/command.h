@@ -30,9 +30,12 @@ enum exit_status {
 	C(step, OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(OUTPUT),                        \
 	  "[NAME [symbol=value]...] [--width N] [-o FILE]",                                        \
 	  "List the formulas, describe one, or compute one by itself.")                            \
-	C(guide, OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(OUTPUT),                       \
-	  "[COVERING] [--units us|si] [--width N] [-o FILE]",                                      \
-	  "List the roof coverings, or tell how to go through one.")                               \
+	C(guide,                                                                                   \
+	  OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(JOB) | OPTION_BIT(LIBRARY) |          \
+	          OPTION_BIT(SHEET) | OPTION_BIT(OUTPUT),                                          \
+	  "[COVERING] [--format html [--sheet]] [--job JOB.xml] [--library DIRECTORY] "  \
+	  "[--units us|si] [--width N] [-o FILE]",                                                 \
+	  "List the roof coverings with a key to an unknown one, or tell how to go through one.")                               \
 	C(export, OPTION_BIT(WIDTH) | OPTION_BIT(COMPRESS), "DIRECTORY [--compress]",              \
 	  "Write the library of roof coverings as XML files.")                                     \
 	C(fields, OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(OUTPUT),                      \

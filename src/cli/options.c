@@ -77,6 +77,9 @@ static bool store(struct options *o, enum option_id id, const char *value)
 
 	switch (id) {
 	case OPTION_FORMAT:
+		o->html = strcmp(value, "html") == 0;
+		if (o->html)
+			return true;
 		return choice(value, "text", "json", &o->json);
 	case OPTION_WIDTH:
 		return whole_number(value, TEXT_WIDTH_LEAST, TEXT_WIDTH_MOST, &o->width);
@@ -108,6 +111,15 @@ static bool store(struct options *o, enum option_id id, const char *value)
 	case OPTION_PRICES:
 		o->prices = value;
 		return *value != '\0';
+	case OPTION_JOB:
+		o->job = value;
+		return *value != '\0';
+	case OPTION_LIBRARY:
+		o->library = value;
+		return *value != '\0';
+	case OPTION_SHEET:
+		o->sheet = true;
+		return true;
 	case OPTION_COMPRESS:
 		o->compress = true;
 		return true;
@@ -185,7 +197,11 @@ void options_parse(struct options *o, int argc, char *const argv[], int first, u
 		else if (!table[id].takes_value && value)
 			problem_add(problems, PROBLEM_USAGE, COMMAND_LINE, 0, table[id].name, value,
 			            "nothing");
-		if (!store(o, id, value ? value : ""))
+		/* only pages of the library are written as HTML by --format */
+		const bool stored = store(o, id, value ? value : "") &&
+		                    !(o->html && !(allowed & OPTION_BIT(SHEET)));
+
+		if (!stored)
 			problem_add(problems, PROBLEM_USAGE, COMMAND_LINE, 0, table[id].name, value,
 			            table[id].accepted);
 	}

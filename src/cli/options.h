@@ -31,6 +31,9 @@
 	O(PAPER, "--paper", true, "letter or a4")                                                  \
 	O(VIEW, "--view", true, "plan, layout, attachment or pipe")                                \
 	O(PRICES, "--prices", true, "a file of item,price lines")                                  \
+	O(JOB, "--job", true, "a job file")                                                        \
+	O(LIBRARY, "--library", true, "a directory")                                               \
+	O(SHEET, "--sheet", false, "")                                                             \
 	O(COMPRESS, "--compress", false, "")
 
 enum option_id {
@@ -43,6 +46,10 @@ enum option_id {
 
 struct options {
 	bool json;
+	bool html;           /* only where --sheet is an option */
+	const char *job;     /* NULL: not given */
+	const char *library; /* NULL: the one installed */
+	bool sheet;
 	int width; /* columns; TEXT_WIDTH_USUAL unless given */
 	bool units_given;
 	enum unit_system units;  /* SYSTEM_US unless given */

@@ -79,8 +79,40 @@ static double usual_pitch(const struct guide_library *lib, const char *key)
 	double low, high;
 
 	if (!guide_quantity(lib, key, "slope-least", &low, &high) || low < atan2(1.9, 12.0))
-		return atan2(0.25, 12.0);
+		return fmax(known(low, 0), atan2(0.25, 12.0));
 	return fmax(low, atan2(6.0, 12.0));
+}
+
+static struct scene_layer *find_lapped(struct scene *s)
+{
+	for (int i = 0; i < s->layers; i++)
+		if (s->layer[i].exposure > 0 && isfinite(s->layer[i].butt_up) && !scene_is(&s->layer[i], "felt-strip"))
+			return &s->layer[i];
+	return NULL;
+}
+
+/* Sizes of the job that follow from others. Where the lines of feet differ, the plate is that of the worst line, and the butt is
+   drawn as on it. Felts go with the pieces: interlaid ones with their lower edge twice the exposure above the butt (IRC
+   R905.8.7), the one over the plate across its upper edge. */
+static void fit_to_job(struct scene *s, const struct guide_sizes *sizes)
+{
+	struct scene_layer *piece = find_lapped(s);
+	const struct scene_layer *plate = scene_find(s, "plate");
+
+	if (piece && sizes && isnan(sizes->hole_to_butt) && sizes->plate_up > sizes->reach)
+		piece->butt_up = sizes->plate_up - sizes->reach;
+	for (int i = 0; i < s->layers; i++) {
+		struct scene_layer *l = &s->layer[i];
+
+		if (!scene_is(l, "felt-strip"))
+			continue;
+		if (piece && l->exposure > 0)
+			l->butt_up = piece->butt_up + 2 * piece->exposure;
+		else if (plate && plate->up + 2 * M_PER_IN > l->up) {
+			l->up = plate->up + 5 * M_PER_IN;
+			l->down = -(plate->up - 4 * M_PER_IN);
+		}
+	}
 }
 
 bool scene_read(struct scene *s, const struct guide_library *lib, const struct guide_request *request,
@@ -102,5 +134,6 @@ bool scene_read(struct scene *s, const struct guide_library *lib, const struct g
 	s->theta_of_job = isfinite(s->theta) != 0;
 	if (!s->theta_of_job)
 		s->theta = usual_pitch(lib, request->key);
+	fit_to_job(s, request->sizes);
 	return s->layers > 0;
 }

@@ -22,8 +22,10 @@ void plan_frame(struct scene *s)
 		down = fmax(down, fmax(known(l->down, 0), known(l->diameter, 0) / 2 + IN(1)));
 		up = fmax(up, known(l->up, 0));
 		if ((scene_is(l, "seam") || scene_is(l, "rib")) && l->spacing > 0)
-			side = fmax(side, 1.25 * l->spacing);
+			side = fmax(side, 1.05 * l->spacing);
 	}
+	if (s->along)
+		down = up = fmax(down, 0.5 * side);
 	s->u1 = side + IN(2.5);
 	s->u0 = -s->u1;
 	s->v0 = -down - IN(2.5);

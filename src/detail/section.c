@@ -71,6 +71,8 @@ double section_height(const struct scene *s)
 
 		if (scene_is(l, "foot") || scene_is(l, "clamp") || scene_is(l, "boss") || scene_is(l, "cap"))
 			h += known(l->base, scene_surface(s)) + IN(1);
+		if (scene_is(l, "foot") && scene_find(s, "clamp"))
+			h += known(scene_find(s, "clamp")->height, 0) + known(scene_find(s, "clamp")->base, 0);
 		if (scene_is(l, "hook"))
 			h = scene_surface(s) + IN(4);
 		most = fmax(most, h);
@@ -118,7 +120,7 @@ static void reach(struct scene *s)
 		down = fmax(down, known(l->down, 0));
 		up = fmax(up, known(l->up, 0));
 		if (s->along && l->spacing > 0 && !carries(l))
-			down = up = fmax(down, 0.8 * l->spacing);
+			down = up = fmax(down, fmin(0.8 * l->spacing, IN(7)));
 		if (l->diameter > 0)
 			down = fmax(down, l->diameter / 2 + IN(2));
 	}

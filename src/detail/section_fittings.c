@@ -140,10 +140,13 @@ static void draw_boot(struct scene *s, struct scene_layer *l)
 	const double foot = s->cursor, t = l->thickness;
 
 	if (isfinite(l->diameter)) {
+		const struct scene_layer *in = scene_find(s, "sleeve") ? scene_find(s, "sleeve") : scene_find(s, "post");
 		const double r = l->diameter / 2;
 
 		body(s, l, FILL_GREY, foot, r + IN(2), foot + fmax(t, 0.6 * s->paper), r + IN(2));
 		body(s, l, FILL_GREY, foot, r + fmax(t, 0.6 * s->paper), l->height, r);
+		if (in)
+			body(s, l, FILL_WHITE, foot, in->diameter / 2, l->height, in->diameter / 2);
 		body(s, l, FILL_WHITE, l->height - IN(1), r + IN(0.2), l->height - IN(0.5), r + IN(0.2));
 		point_on(s, l, 0.5 * l->height, r);
 		return;

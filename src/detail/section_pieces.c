@@ -52,6 +52,8 @@ static void boards(struct scene *s, struct scene_layer *l, double first)
 	double shown = (double)NAN;
 
 	for (double u = first + ceil((s->u0 - first - l->breadth) / l->spacing) * l->spacing; u < s->u1; u += l->spacing) {
+		if (fmin(u + l->breadth, s->u1) - fmax(u, s->u0) < IN(0.3))
+			continue;
 		scene_box(s, FILL_WHITE, u, l->foot, u + l->breadth, l->foot + l->thickness);
 		hatched(s, u, l->foot, u + l->breadth, l->foot + l->thickness, 1.0, 0.9 * MM);
 		if (u > s->u0 && isnan(shown))

@@ -3,6 +3,7 @@
    quantities that parse, limits of slope in order. Every fault is told with file and line. */
 #include "guide/library.h"
 
+#include <stdio.h>
 #include <string.h>
 
 #include "guide/fill.h"
@@ -240,6 +241,58 @@ static void check_uses(struct checker *c, const struct guide_entry *page)
 		}
 }
 
+/* ---- the key ---- */
+
+static void check_answer(struct checker *c, const xmlNode *question, const xmlNode *answer)
+{
+	const char *to = node_attribute(answer, "to"), *keys = node_attribute(answer, "covering");
+	const xmlNode *later = node_next(question);
+
+	while (later && strcmp(node_attribute(later, "id"), to) != 0)
+		later = node_next(later);
+	if (*to != '\0' && !later)
+		fault(c, answer, to, "the id of a later question, so that the key comes to an end");
+	while (*keys != '\0') {
+		char key[64];
+		const size_t n = strcspn(keys, " ");
+
+		snprintf(key, sizeof key, "%.*s", (int)(n < 60 ? n : 60), keys);
+		if (!guide_table_find(&c->lib->page, key))
+			fault(c, answer, key, "the key of a covering in the library");
+		keys += n;
+		keys += strspn(keys, " ");
+	}
+}
+
+static void check_key(struct checker *c, const xmlNode *key)
+{
+	for (const xmlNode *q = node_first(key); q; q = node_next(q)) {
+		for (const xmlNode *p = node_first(key); p != q; p = node_next(p))
+			if (strcmp(node_attribute(p, "id"), node_attribute(q, "id")) == 0)
+				fault(c, q, node_attribute(q, "id"), "an id that is used once");
+		for (const xmlNode *a = node_first(q); a; a = node_next(a))
+			if (node_is(a, "answer"))
+				check_answer(c, q, a);
+	}
+}
+
+/* At most one. */
+static void check_keys(struct checker *c)
+{
+	int keys = 0;
+
+	for (size_t i = 0; i < c->lib->docs; i++) {
+		const xmlNode *root = xmlDocGetRootElement(c->lib->doc[i].doc);
+
+		if (!node_is(root, "key"))
+			continue;
+		c->file = &c->lib->doc[i];
+		if (++keys > 1)
+			fault(c, root, NULL, "one key in a library");
+		check_key(c, root);
+	}
+}
+
 bool guide_check(struct guide_library *lib, struct problem_list *problems)
 {
 	struct checker c = {lib, NULL, problems, true};
@@ -257,6 +310,7 @@ bool guide_check(struct guide_library *lib, struct problem_list *problems)
 	}
 	for (size_t i = 0; i < lib->page.count; i++)
 		check_uses(&c, &lib->page.entry[i]);
+	check_keys(&c);
 	if (!guide_table_find(&lib->part, GUIDE_OPENING_PART)) {
 		problem_add(problems, PROBLEM_LIBRARY, NULL, 0, "part", NULL,
 			    "a common part with the id defers, which opens every page");

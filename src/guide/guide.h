@@ -141,6 +141,35 @@ struct guide_request {
 bool guide_notes(const struct guide_library *lib, const struct guide_request *request,
 		 const struct guide_sink *sink, struct problem_list *problems);
 
+/* The key to an unknown roof, if the library has one. Strings are valid only while the sink runs. */
+struct guide_question {
+	int number; /* from 1, in the order of the key */
+	const char *id, *text;
+	enum guide_status status;
+};
+
+struct guide_answer {
+	const char *text;
+	enum guide_status status;
+	int next;              /* number of the question that follows; 0: it leads to coverings */
+	const char *coverings; /* their keys with blanks between; "" for none */
+};
+
+struct guide_key_sink {
+	void (*question)(void *context, const struct guide_question *question);
+	void (*answer)(void *context, const struct guide_answer *answer);
+	void *context;
+};
+
+/* Hands out each question and then its answers. False if the library has no key. */
+bool guide_key(const struct guide_library *lib, enum unit_system units, const struct guide_key_sink *sink);
+
+/* The first thing that a page says of itself under look, butts, thickness, lines, sound, weight or age; false, and "", if
+   nothing. Longer texts are refused, so size should be GUIDE_CLAIM_MAX. */
+#define GUIDE_CLAIM_MAX 4096
+bool guide_recognise(const struct guide_library *lib, const char *covering, const char *element, enum unit_system units,
+		     char *buf, size_t size);
+
 #define GUIDE_LAYER_SIZES 12
 
 /* One layer of a drawing, from the inside outwards; see `drawing` in the schema for the frame of

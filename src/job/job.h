@@ -61,6 +61,7 @@ enum roof_form {
 	FORM_CURVED
 };
 /* Of a hip roof: the trapezoid below the ridge, or the triangle at an end. */
+enum access_side { ACCESS_LEFT, ACCESS_RIGHT, ACCESS_BOTH };
 enum roof_plane { PLANE_UNKNOWN, PLANE_SIDE, PLANE_END };
 enum enclosure { ENCLOSED, PARTIALLY_ENCLOSED, OPEN_BUILDING };
 
@@ -76,6 +77,11 @@ struct job_building {
 	enum yes_no sliding_room; /* room below the eave for all the snow to slide to, nothing in
 				     its way */
 	enum roof_plane plane; /* that carries the array */
+	double facing;         /* where somebody on this plane looks who faces down the slope, clockwise from north, rad;
+				  NAN unknown */
+	double access_path;    /* width of a path from eave to ridge to be kept clear, m; NAN: none asked for */
+	enum access_side access_side;
+	double ridge_clear;    /* strip below the ridge to be kept clear, m up the slope; NAN: none */
 };
 
 enum deck_kind {
@@ -199,6 +205,7 @@ struct job_rail {
 	double deflection_limit;         /* span / this; NAN: not limited */
 	double weak_section_modulus;     /* Sy, about the axis that a force down the slope bends it
 					    on, m3; NAN: that bending is not rated */
+	double splice_moment;            /* tested allowable of a joint in the rail, N m; NAN */
 };
 
 /* What lies between the foot's base plate and the rafter. on wood: nothing, the plate bears on
@@ -317,6 +324,7 @@ struct job_pipe {
 	int count;
 	double temperature; /* hottest at the roof, K; NAN unknown */
 	double at, up;      /* where it goes through, as collector.left and lower, m; NAN open */
+	double run;         /* length of one such pipe, collector to store, m; NAN unknown */
 };
 
 /* A coefficient that the user read from the book: replaces both the remembered curve and the

@@ -26,6 +26,8 @@ void rule_tell_row(const struct rule *r, enum problem_code code, enum element e,
 /* A length as the job's unit system reads it, into one of the caller's buffers. */
 const char *rule_length(const struct rule *r, char *buf, size_t size, double si);
 
+/* rule_access.c */
+void rules_of_access(const struct rule *r);
 /* rule_roof.c */
 void rules_of_roof(const struct rule *r);
 /* rule_array.c */

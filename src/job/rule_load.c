@@ -24,6 +24,10 @@ static void earthquake(const struct rule *r)
 		rule_tell(r, PROBLEM_DISAGREE, FIELD_EARTHQUAKE_SDS,
 			  "earthquake.SDS, earthquake.Ss, earthquake.Fa", "both",
 			  "SDS alone, or Ss and Fa");
+	else if (HAVE(r, FIELD_EARTHQUAKE_SS) && HAVE(r, FIELD_SITE_CODE) &&
+		 r->job->site.code == ASCE7_22)
+		rule_tell(r, PROBLEM_DISAGREE, FIELD_EARTHQUAKE_SS, "earthquake.Ss, site.code",
+			  "Ss with asce7-22", "earthquake.SDS of the 7-22 maps, which have no Fa");
 	else if (HAVE(r, FIELD_EARTHQUAKE_SS) != HAVE(r, FIELD_EARTHQUAKE_FA))
 		rule_tell(r, PROBLEM_MISSING,
 			  HAVE(r, FIELD_EARTHQUAKE_SS) ? FIELD_EARTHQUAKE_SS : FIELD_EARTHQUAKE_FA,

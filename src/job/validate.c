@@ -185,4 +185,5 @@ void job_validate(const struct job *job, const struct job_source *source,
 	rules_of_array(&r);
 	rules_of_fastener(&r);
 	rules_of_loads(&r);
+	rules_of_access(&r);
 }

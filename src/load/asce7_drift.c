@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* Drift at a roof projection: ASCE/SEI 7-10 7.8, 7-16 and 7-22 7.8, with the geometry of 7.7.1 (from
-   memory in the reference); sliding snow 7.9 (from memory); ice along eaves 7.4.5 (from memory). Snow held at the
-   upper edge of an array on a slippery roof has no code formula: it is taken as snow guards are
-   designed (common practice). */
+/* Drift at a roof projection: ASCE/SEI 7-10 7.8, 7-16 and 7-22 7.8, with the geometry of 7.7.1
+   (from memory in the reference); sliding snow 7.9 (from memory); ice along eaves 7.4.5 (from
+   memory). Snow held at the upper edge of an array on a slippery roof has no code formula: it is
+   taken as snow guards are designed (common practice). */
 #include "load/asce7_drift.h"
 
 #include <math.h>
@@ -122,9 +122,11 @@ const struct step step_snow_held = {
 	.name = "snow-held",
 	.symbol = "ph",
 	.unit = UNIT_PLF,
-	.title = "down-slope force of the snow above an array on a slippery roof, per length of its upper edge",
+	.title = "down-slope force of the snow above an array on a slippery roof, per length of "
+		 "its upper edge",
 	.formula = "ps L sin(theta)",
-	.clause = {[EDITION_ANY] = "statics, no friction, as snow guards are designed (common practice)"},
+	.clause = {[EDITION_ANY] =
+			   "statics, no friction, as snow guards are designed (common practice)"},
 	.confidence = COMMON_PRACTICE,
 	.in = {{"ps", UNIT_PSF, "snow on the roof above, on plan"},
 	       {"L", UNIT_FT, "length of that roof up to the ridge, on plan"},
@@ -178,7 +180,8 @@ const struct step step_snow_partial = {
 	.name = "snow-partial",
 	.symbol = "k7.5",
 	.unit = UNIT_NONE,
-	.title = "snow that a foot takes when some spans of the rail carry half, over that of even snow",
+	.title = "snow that a foot takes when some spans of the rail carry half, over that of even "
+		 "snow",
 	.formula = "b7.5/b, 1 at least",
 	.clause = THREE_CLAUSES("7.5, elastic beam theory"),
 	.confidence = FROM_MEMORY,
@@ -281,7 +284,8 @@ double asce7_ice_dam(double pf, struct trace *trace)
 
 bool asce7_ice_dam_forms(bool heated, bool ventilated, double R)
 {
-	return heated && !(R >= (ventilated ? 20.0 : 30.0)); /* an R that is not known counts as low */
+	return heated &&
+	       !(R >= (ventilated ? 20.0 : 30.0)); /* an R that is not known counts as low */
 }
 
 double snow_partial_share(double width_worst, double width_even, struct trace *trace)

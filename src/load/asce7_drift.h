@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* Snow that the array moves, holds or drops: drift at a projection (ASCE/SEI 7 7.8), sliding onto a lower roof
-   (7.9), snow held above an array on a slippery roof, ice along the eave (7.4.5), partial loading
-   (7.5). */
+/* Snow that the array moves, holds or drops: drift at a projection (ASCE/SEI 7 7.8), sliding onto a
+   lower roof (7.9), snow held above an array on a slippery roof, ice along the eave (7.4.5),
+   partial loading (7.5). */
 #ifndef RP_LOAD_ASCE7_DRIFT_H
 #define RP_LOAD_ASCE7_DRIFT_H
 
@@ -48,22 +48,23 @@ struct snow_slide {
 struct snow_slide asce7_slide(double pf, double W, double theta, bool slippery, double width,
 			      struct trace *trace);
 
-/* Force down the slope per m of the array's upper edge of snow that a slippery roof does not hold, N/m: ps Pa on
-   plan over L m on plan, no friction. */
+/* Force down the slope per m of the array's upper edge of snow that a slippery roof does not hold,
+   N/m: ps Pa on plan over L m on plan, no friction. */
 double snow_held(double ps, double L, double theta, struct trace *trace);
 
-/* Snow of a tilted collector that lies on the roof at its foot (C7.8): ps of the collector over length on plan, on a
-   strip 2 ft wide; Pa. */
+/* Snow of a tilted collector that lies on the roof at its foot (C7.8): ps of the collector over
+   length on plan, on a strip 2 ft wide; Pa. */
 double asce7_slide_off(double ps, double length, struct trace *trace);
 #define SLIDE_OFF_WIDTH (2.0 * M_PER_FT)
 
 /* 2 pf on the overhang of a warm roof that drains over its eave, Pa. */
 double asce7_ice_dam(double pf, struct trace *trace);
-/* True where the clause asks for it: heated below and not insulated to the limit (R in h ft2 F/Btu, NAN
-   unknown). */
+/* True where the clause asks for it: heated below and not insulated to the limit (R in h ft2 F/Btu,
+   NAN unknown). */
 bool asce7_ice_dam_forms(bool heated, bool ventilated, double R);
 
-/* Snow of a foot on a continuous rail, as a multiple of even snow: width_worst of 7.5 over width_even. */
+/* Snow of a foot on a continuous rail, as a multiple of even snow: width_worst of 7.5 over
+ * width_even. */
 double snow_partial_share(double width_worst, double width_even, struct trace *trace);
 
 /* A local rule: k pg, Pa. */

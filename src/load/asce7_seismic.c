@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Fp of ASCE/SEI 7-10 13.3.1, 7-16 13.3.1, 7-22 13.3.1, as a part of the component's weight, with its
-   bounds and the vertical effect that goes with it. Table 13.6-1 of 7-22 is not known here: its
+/* Fp of ASCE/SEI 7-10 13.3.1, 7-16 13.3.1, 7-22 13.3.1, as a part of the component's weight, with
+   its bounds and the vertical effect that goes with it. Table 13.6-1 of 7-22 is not known here: its
    factors are typed by the user or nothing is computed. Overstrength belongs to anchorage in
    concrete and masonry (13.4.2) and is not computed; neither are exemptions (13.1.4): the caller
    knows category A alone. */
@@ -90,8 +90,7 @@ const struct step step_seismic_force_7_22 = {
 #define BOUND_CLAUSES(n)                                                                           \
 	{                                                                                          \
 		[ASCE7_10] = "ASCE/SEI 7-10 Eq. 13.3-" n,                                          \
-		[ASCE7_16] = "ASCE/SEI 7-16 Eq. 13.3-" n,                                          \
-		[ASCE7_22] = "ASCE/SEI 7-22 Eq. 13.3-" n                                           \
+		[ASCE7_16] = "ASCE/SEI 7-16 Eq. 13.3-" n, [ASCE7_22] = "ASCE/SEI 7-22 Eq. 13.3-" n \
 	}
 #define BOUND_INPUTS                                                                               \
 	{                                                                                          \

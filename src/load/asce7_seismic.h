@@ -8,10 +8,10 @@
 #include "step/step.h"
 
 struct seismic_component {
-	double SDS;        /* g */
+	double SDS; /* g */
 	double Ip;
-	double z, h;       /* where it is fixed and mean roof height, m; z above h counts as h */
-	double ap, Rp;     /* 7-10, 7-16 */
+	double z, h;   /* where it is fixed and mean roof height, m; z above h counts as h */
+	double ap, Rp; /* 7-10, 7-16 */
 	double Hf, Rmu, CAR, Rpo; /* 7-22: read from the printed standard; NAN: not given */
 };
 

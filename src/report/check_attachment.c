@@ -162,9 +162,10 @@ void part_attachments(const struct part *p)
 	add_places(p);
 	document_add(p->d, BLOCK_HEADING, 1, "What each attachment carries");
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
-	             "Allowable-stress forces of one foot: uplift and down at a right angle to the "
+	             "%s forces of one foot: uplift and down at a right angle to the "
 	             "roof, slope along it. "
-	             "Wind is the strength-level pressure; edge: at an exposed edge of the array.");
+	             "Wind is the strength-level pressure; edge: at an exposed edge of the array.",
+	             p->job->site.method == METHOD_LRFD ? "Factored (LRFD)" : "Allowable-stress");
 	add_forces(p);
 	if (p->attachment >= 0)
 		add_detail(p, &p->pass->attachment[p->attachment]);

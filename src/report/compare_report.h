@@ -15,9 +15,10 @@ struct comparison {
 	const struct compared *view;
 };
 
-/* The next row of the table of differences, from *i on, that lies between the editions of two neighbouring columns and
-   touches this job; NULL at the end. */
-const struct edition_difference_row *compare_difference(const struct comparison *c, int column, size_t *i);
+/* The next row of the table of differences, from *i on, that lies between the editions of two
+   neighbouring columns and touches this job; NULL at the end. */
+const struct edition_difference_row *compare_difference(const struct comparison *c, int column,
+							size_t *i);
 const char *compare_subject(enum edition_difference_subject s);
 
 void compare_report_build(struct document *d, const struct comparison *c);

@@ -42,7 +42,6 @@ void guide_report_list(struct document *d, const struct guide_library *lib)
 		document_cell(d, "%s", page.name);
 		document_cell(d, "%s", use_words(page.use));
 	}
-	document_add(d, BLOCK_CAUTION, 0, "%s", caution_result);
 }
 
 /* "(common practice)", "(confirmed: IRC 2018 R905.2)", "" */

@@ -10,6 +10,8 @@
 
 /* Keys and names of all coverings. */
 void guide_report_list(struct document *d, const struct guide_library *lib);
+/* The key to an unknown roof, and what each covering says of its own look. */
+void guide_report_key(struct document *d, const struct guide_library *lib, enum unit_system units);
 /* One page; its heading levels are lowered by `deeper`. False if the library has no such page (a
    problem is added). */
 bool guide_report_page(struct document *d, const struct guide_library *lib,

@@ -6,7 +6,7 @@
 
 static void put_edition(struct json *j, json_t *object, const struct compared *v)
 {
-	static const char *const verdicts[] = { "holds", "does not hold", "needs an engineer" };
+	static const char *const verdicts[] = {"holds", "does not hold", "needs an engineer"};
 
 	put_text(j, object, "edition", v->name);
 	put_bool(j, object, "snow_level_mismatch", v->snow_mismatch);
@@ -21,7 +21,8 @@ static void put_edition(struct json *j, json_t *object, const struct compared *v
 	put_text(j, object, "Kd_in", v->edition == ASCE7_22 ? "pressure" : "velocity-pressure");
 	put_text(j, object, "zone", v->zone);
 	put_number(j, object, "GCp_up", v->GCp_up);
-	put_text(j, object, "GCp_status", isfinite(v->GCp_up) ? confidence_text(v->confidence) : NULL);
+	put_text(j, object, "GCp_status",
+		 isfinite(v->GCp_up) ? confidence_text(v->confidence) : NULL);
 	put_quantity(j, object, "wind_up", v->p_up, UNIT_PSF);
 	put_quantity(j, object, "wind_down", v->p_down, UNIT_PSF);
 	put_quantity(j, object, "pf", v->pf, UNIT_PSF);
@@ -64,8 +65,9 @@ int json_compare_write(FILE *f, const void *what)
 			put_edition(&j, append_object(&j, editions), &c->view[i]);
 		put_differences(&j, put_array(&j, root, "differences"), c);
 		put_text(&j, root, "caution",
-		         "Only the edition that the local building code has adopted counts; ask the building department, and "
-		         "a licensed engineer.");
+			 "Only the edition that the local building code has adopted counts; ask "
+			 "the building department, and "
+			 "a licensed engineer.");
 	}
 	return json_end(&j, root, f);
 }

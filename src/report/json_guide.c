@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "report/caution.h"
 #include "report/guide_report.h"
-#include "report/json_value.h"
+#include "report/json_guide.h"
 
 struct walk {
 	struct json *j;
@@ -78,15 +78,19 @@ static void put_notes(struct json *j, json_t *root, const struct guide_json *g)
 		j->failed = true;
 }
 
-static void put_list(struct json *j, json_t *root, const struct guide_library *lib)
+static void put_list(struct json *j, json_t *root, const struct guide_library *lib, enum unit_system units)
 {
 	json_t *array = put_array(j, root, "coverings");
 
 	for (size_t i = 0; i < guide_page_count(lib) && !j->failed; i++) {
 		const struct guide_page page = guide_page_at(lib, i);
 
-		put_page(j, append_object(j, array), &page);
+		json_t *object = append_object(j, array);
+
+		put_page(j, object, &page);
+		put_recognise(j, object, lib, page.key, units);
 	}
+	put_guide_key(j, root, lib, units);
 }
 
 int json_guide_write(FILE *f, const void *what)
@@ -99,7 +103,7 @@ int json_guide_write(FILE *f, const void *what)
 		if (g->request.key)
 			put_notes(&j, root, g);
 		else
-			put_list(&j, root, g->lib);
+			put_list(&j, root, g->lib, g->request.units);
 		put_text(&j, root, "caution", caution_result);
 	}
 	return json_end(&j, root, f);

@@ -25,6 +25,7 @@ const char *check_short(enum check_id id)
 		[CHECK_RAFTER_DEFLECTION] = "deflection",
 		[CHECK_RAFTER_BEARING] = "bearing",
 		[CHECK_RAIL_BOTH_WAYS] = "bending both ways",
+		[CHECK_RAIL_SPLICE] = "joint in the rail",
 		[CHECK_FRAMING_UPLIFT] = "framing, up",
 		[CHECK_FRAMING_DOWN] = "framing, down",
 		[CHECK_PULL] = "pull",

@@ -137,21 +137,49 @@ static void place_point(const struct beam *b, const struct beam_point *p, struct
 	}
 }
 
+/* Both ends are eliminated at once and meet in the middle: two chains of divisions that do not wait for each other, and
+   the same bits for a beam and its mirror image. */
 void beam_three_moment(size_t n, const double *span, const double *rhs, double *scratch,
                        double *moment)
 {
-	double carried = moment[0], pivot;
+	size_t low = 1, high = n - 2;
 
-	/* forward: M[i] = scratch[i] M[i+1] + moment[i] */
-	scratch[0] = 0.0;
-	for (size_t i = 1; i + 1 < n; i++) {
-		pivot = 2.0 * (span[i - 1] + span[i]) + span[i - 1] * scratch[i - 1];
-		scratch[i] = -span[i] / pivot;
-		carried = (rhs[i] - span[i - 1] * carried) / pivot;
-		moment[i] = carried;
+	if (n < 3)
+		return;
+	/* up to `low`: M[i] = scratch[i] M[i+1] + moment[i]; down to `high`: the same of M[i-1] */
+	double from_left = 0.0, from_right = 0.0, left = moment[0], right = moment[n - 1];
+
+	for (; low < high; low++, high--) {
+		const double p = 2.0 * (span[low - 1] + span[low]) + span[low - 1] * from_left;
+		const double q = 2.0 * (span[high] + span[high - 1]) + span[high] * from_right;
+
+		left = (rhs[low] - span[low - 1] * left) * (1.0 / p);
+		right = (rhs[high] - span[high] * right) * (1.0 / q);
+		from_left = -span[low] / p;
+		from_right = -span[high - 1] / q;
+		moment[low] = left;
+		moment[high] = right;
+		scratch[low] = from_left;
+		scratch[high] = from_right;
 	}
-	for (size_t i = n - 1; i-- > 1;)
-		moment[i] += scratch[i] * moment[i + 1];
+	if (low == high) {
+		const double p = 2.0 * (span[low - 1] + span[low]) + (span[low - 1] * from_left + span[low] * from_right);
+
+		moment[low] = (rhs[low] - (span[low - 1] * left + span[low] * right)) / p;
+		low--;
+		high++;
+	} else { /* low = high + 1: each is given by the other */
+		const double p = 1.0 - from_left * from_right;
+
+		moment[high] = (left + from_left * right) / p;
+		moment[low] = (right + from_right * left) / p;
+		low = high - 1;
+		high += 2;
+	}
+	for (; low > 0; low--, high++) {
+		moment[low] += scratch[low] * moment[low + 1];
+		moment[high] += scratch[high] * moment[high - 1];
+	}
 }
 
 static void solve_moments(const struct beam *b, const struct loading *l, double *moment)

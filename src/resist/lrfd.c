@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* LRFD: reference value with the service factors of ASD but for CD, times the format conversion factor KF, the resistance
-   factor phi and the time effect factor lambda of the combination (NDS-2018 Tables 4.3.1, 11.3.1). Serviceability
-   (E') is not factored. KF and phi are rows of the table lrfd-factor; lambda comes with the combination. */
+/* LRFD: reference value with the service factors of ASD but for CD, times the format conversion
+   factor KF, the resistance factor phi and the time effect factor lambda of the combination
+   (NDS-2018 Tables 4.3.1, 11.3.1). Serviceability (E') is not factored. KF and phi are rows of the
+   table lrfd-factor; lambda comes with the combination. */
 #include "resist/lrfd.h"
 
 #include <assert.h>
@@ -18,8 +19,8 @@ static double product(const double *in)
 
 #define LRFD_INPUTS(u)                                                                             \
 	{                                                                                          \
-		{ "F", u, "adjusted value without load duration" },                                \
-		{ "KF", UNIT_NONE, "format conversion" }, { "phi", UNIT_NONE, "resistance" },      \
+		{"F", u, "adjusted value without load duration"},                                  \
+			{"KF", UNIT_NONE, "format conversion"}, {"phi", UNIT_NONE, "resistance"},  \
 		{                                                                                  \
 			"lambda", UNIT_NONE, "time effect of the combination"                      \
 		}                                                                                  \
@@ -31,25 +32,23 @@ const struct step step_lrfd_connection = {
 	.unit = UNIT_LB,
 	.title = "design value of a fastener in wood by LRFD",
 	.formula = "F KF phi lambda",
-	.clause = { "NDS-2018 Table 11.3.1, N1 to N3" },
+	.clause = {"NDS-2018 Table 11.3.1, N1 to N3"},
 	.confidence = FROM_MEMORY,
 	.note = "KF 3.32 and phi 0.65 of connections are from memory",
 	.in = LRFD_INPUTS(UNIT_LB),
-	.value = product
-};
+	.value = product};
 
-const struct step step_lrfd_stress = {
-	.name = "lrfd-stress",
-	.symbol = "F'n",
-	.unit = UNIT_PSI,
-	.title = "design stress of lumber by LRFD",
-	.formula = "F KF phi lambda",
-	.clause = { "NDS-2018 Table 4.3.1, N1 to N3" },
-	.confidence = ONE_SOURCE,
-	.note = "lambda is from memory; not applied to E'min; on bearing across the grain it is the safe side",
-	.in = LRFD_INPUTS(UNIT_PSI),
-	.value = product
-};
+const struct step step_lrfd_stress = {.name = "lrfd-stress",
+				      .symbol = "F'n",
+				      .unit = UNIT_PSI,
+				      .title = "design stress of lumber by LRFD",
+				      .formula = "F KF phi lambda",
+				      .clause = {"NDS-2018 Table 4.3.1, N1 to N3"},
+				      .confidence = ONE_SOURCE,
+				      .note = "lambda is from memory; not applied to E'min; on "
+					      "bearing across the grain it is the safe side",
+				      .in = LRFD_INPUTS(UNIT_PSI),
+				      .value = product};
 
 static double one_half_more(const double *in)
 {
@@ -62,12 +61,11 @@ const struct step step_lrfd_steel = {
 	.unit = UNIT_LB,
 	.title = "design strength of steel that is printed as an allowable",
 	.formula = "1.5 Ra",
-	.clause = { "AISC 360: phi 0.75 stands beside Omega 2.00" },
+	.clause = {"AISC 360: phi 0.75 stands beside Omega 2.00"},
 	.confidence = FROM_MEMORY,
 	.note = "phi = 1.5/Omega throughout that specification",
-	.in = { { "Ra", UNIT_LB, "allowable strength" } },
-	.value = one_half_more
-};
+	.in = {{"Ra", UNIT_LB, "allowable strength"}},
+	.value = one_half_more};
 
 static double design_stress(const double *in)
 {
@@ -80,14 +78,13 @@ const struct step step_rail_stress_lrfd = {
 	.unit = UNIT_KSI,
 	.title = "design bending stress of an aluminium rail by LRFD",
 	.formula = "min(0.90 Fty, 0.75 Ftu/kt)",
-	.clause = { "Aluminum Design Manual 2015, Part I, F.1, F.2" },
+	.clause = {"Aluminum Design Manual 2015, Part I, F.1, F.2"},
 	.confidence = FROM_MEMORY,
 	.note = "walls that buckle and open sections that turn over are not covered",
-	.in = { { "Fty", UNIT_KSI, "tensile yield strength" },
-	        { "Ftu", UNIT_KSI, "tensile ultimate strength" },
-	        { "kt", UNIT_NONE, "tension coefficient of the alloy" } },
-	.value = design_stress
-};
+	.in = {{"Fty", UNIT_KSI, "tensile yield strength"},
+	       {"Ftu", UNIT_KSI, "tensile ultimate strength"},
+	       {"kt", UNIT_NONE, "tension coefficient of the alloy"}},
+	.value = design_stress};
 
 /* The published table holds every property asked here. */
 static const struct lrfd_factor_row *row(const char *property)
@@ -113,7 +110,7 @@ static double stress(struct trace *trace, const char *property, double F, double
 }
 
 bool lumber_adjust_lrfd(struct trace *trace, const struct lumber_piece *piece, double lambda,
-                        const struct lumber_service *service, struct lumber_values *out)
+			const struct lumber_service *service, struct lumber_values *out)
 {
 	if (!(lambda > 0.0) || !lumber_adjust(trace, piece, 1.0, service, out))
 		return false;

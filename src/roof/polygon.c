@@ -34,8 +34,16 @@ static double side_of(struct point a, struct point b, struct point q)
 	return (b.x - a.x) * (q.y - a.y) - (b.y - a.y) * (q.x - a.x);
 }
 
+/* 1e-9 m: points closer than that are one; an edge between them would have no direction to cut by. */
+static bool same_point(struct point a, struct point b)
+{
+	return fabs(a.x - b.x) < 1e-9 && fabs(a.y - b.y) < 1e-9;
+}
+
 static void append(struct polygon *p, struct point q)
 {
+	if (p->n > 0 && same_point(p->at[p->n - 1], q))
+		return;
 	/* A convex polygon gains at most one vertex per cut, so n + m never exceeds POLYGON_MAX. */
 	assert(p->n < POLYGON_MAX);
 	p->at[p->n++] = q;
@@ -58,6 +66,10 @@ struct polygon polygon_cut(const struct polygon *p, struct point a, struct point
 						    from.y + f * (to.y - from.y)});
 		}
 	}
+	if (out.n > 1 && same_point(out.at[0], out.at[out.n - 1]))
+		out.n--;
+	if (out.n < 3)
+		out.n = 0;
 	return out;
 }
 

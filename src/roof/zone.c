@@ -326,6 +326,8 @@ static const char *map_note(enum map_kind kind, enum edition edition)
 	if (kind == MAP_HIP && edition == ASCE7_22)
 		return "the hip map of 7-22 is inferred from the zones of 7-16; the whole eave strip "
 		       "counts as zone 3 (safe side)";
+	if (kind == MAP_HIP)
+		return "strips along eave, hips and ridge from memory, corners where they overlap";
 	if (edition == ASCE7_22)
 		return "the gable maps of 7-22 are inferred from the zones of 7-16; widths are "
 		       "measured on plan from the roof edge, overhang included (from memory)";

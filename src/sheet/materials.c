@@ -116,6 +116,22 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 	               HOLES_PER_CARTRIDGE));
 }
 
+static void add_pipes(const struct sheet *s, struct materials *m)
+{
+	double pipe = 0, insulation = 0;
+
+	for (int i = 0; i < s->job->pipes; i++) {
+		const struct job_pipe *p = &s->job->pipe[i];
+
+		if (isnan(p->run))
+			continue;
+		pipe += p->count * p->run;
+		insulation += isnan(p->insulated_diameter) ? 0 : p->count * p->run;
+	}
+	add(m, MATERIAL_PIPE, true, pipe, "of the pipes whose run the job gives; fittings not counted");
+	add(m, MATERIAL_INSULATION, true, insulation, "for the pipe's temperature, covered from the sun outside");
+}
+
 static void add_prices(struct materials *m, const struct prices *prices, enum unit_system units)
 {
 	for (int i = 0; i < m->n; i++) {
@@ -143,6 +159,7 @@ struct materials materials_of(const struct sheet *s, const struct prices *prices
 	    sheet_text(s, "%s by %s, %s dry", show_tape(&s->f, s->job->collector.length), show_tape(&s->f, s->job->collector.width),
 	               show(&s->f, s->job->collector.dry_weight, UNIT_LB)));
 	add_layout(s, &m, &sizes);
+	add_pipes(s, &m);
 	add_prices(&m, prices, s->f.units);
 	return m;
 }

@@ -83,6 +83,7 @@ struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double wid
 	plan_collectors(&p);
 	plan_zone_borders(&p);
 	plan_rafters(&p);
+	plan_obstacles(&p);
 	plan_rails(&p);
 	plan_edges(&p);
 	plan_attachments(&p);

@@ -32,6 +32,7 @@ void plan_zones(const struct plan *p);
 void plan_zone_borders(const struct plan *p);
 void plan_zone_labels(const struct plan *p);
 void plan_clear_paths(const struct plan *p);
+void plan_obstacles(const struct plan *p);
 void plan_edges(const struct plan *p);
 void plan_rafters(const struct plan *p);
 void plan_collectors(const struct plan *p);

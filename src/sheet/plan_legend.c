@@ -2,6 +2,7 @@
 /* The column beside a plan: what its lines mean, the zones with the spacing allowed in them, scale and north. */
 #include <math.h>
 
+#include "report/caution.h"
 #include "roof/zone.h"
 #include "sheet/plan.h"
 
@@ -86,11 +87,15 @@ static void symbols(struct legend *c)
 	if (s->r->passes > 0 && job->rail.kind == SUPPORT_RAILS)
 		line_row(c, LAYER_RAIL, "rail");
 	if (s->r->passes > 0)
-		dot_row(c, LAYER_ATTACH, FILL_BLACK, PLAN_DOT,
+		dot_row(c, LAYER_TEXT, FILL_BLACK, PLAN_DOT,
 		        sheet_text(s, "attachment (%d)", s->pass->attachments));
+	if (job->obstacles > 0)
+		box_row(c, LAYER_OBSTACLE, NULL, 0, "obstacle, crossed; no foot within its dashes");
+	if (job->building.access_path > 0 || job->building.ridge_clear > 0)
+		box_row(c, LAYER_CLEAR, (const double[]){ 22.5 * RAD_PER_DEG, 112.5 * RAD_PER_DEG }, 2, "to be kept clear");
 	for (int i = 0; i < job->pipes; i++)
 		if (!isnan(job->pipe[i].at) && !isnan(job->pipe[i].up)) {
-			dot_row(c, LAYER_PIPE, FILL_WHITE, 1.3 * MM, "P1, P2 ... pipe through the roof");
+			dot_row(c, LAYER_TEXT, FILL_WHITE, 1.3 * MM, "P1, P2 ... pipe through the roof");
 			return;
 		}
 }
@@ -131,7 +136,7 @@ static void scale_bar(struct legend *c)
 	static const double us[] = { 0.5, 1, 2, 4, 5, 10, 20 }, si[] = { 0.1, 0.2, 0.5, 1, 2, 5, 10 };
 	const struct plan *p = c->p;
 	const bool metric = p->s->f.units == SYSTEM_SI;
-	const double unit = metric ? 1 : M_PER_FT, room = c->width - 12 * MM;
+	const double unit = metric ? 1 : M_PER_FT, room = c->width - 26 * MM;
 	const struct lettering_spec spec = { p->size, false, ANCHOR_CENTRE, ANCHOR_TOP, 0, false };
 	double step = (metric ? si : us)[0];
 	char buf[32];
@@ -154,7 +159,23 @@ static void scale_bar(struct legend *c)
 	c->y -= 2.2 * LINE;
 }
 
-/* North as a compass shows it on this plane: the job tells where somebody looks who faces the house from below this eave. */
+/* Up on the drawing is up the slope, against the way the plane faces: north is turned from it by half a turn more than
+   the plane's own bearing, anticlockwise. */
+static void north(struct legend *c)
+{
+	const double turn = c->p->s->job->building.facing - 180 * RAD_PER_DEG, length = 5 * MM;
+	const struct point u = { -sin(turn), cos(turn) };
+	const struct point at = { c->x + c->width - 9 * MM, c->y };
+	const struct point tip = { at.x + length * u.x, at.y + length * u.y }, tail = { at.x - length * u.x, at.y - length * u.y };
+	const struct point head[] = { tip, { tip.x - 3 * MM * u.x - 1.1 * MM * u.y, tip.y - 3 * MM * u.y + 1.1 * MM * u.x },
+		                      { tip.x - 3 * MM * u.x + 1.1 * MM * u.y, tip.y - 3 * MM * u.y - 1.1 * MM * u.x } };
+	const struct lettering_spec spec = { c->p->size, true, ANCHOR_CENTRE, ANCHOR_MIDDLE, 0, false };
+
+	drawing_line_as(c->p->d, LAYER_TEXT, 0.35 * MM, DASH_SOLID, tail, tip);
+	drawing_shape(c->p->d, LAYER_TEXT, 0, FILL_BLACK, head, 3);
+	drawing_text(c->p->d, LAYER_TEXT, (struct point){ tip.x + 2 * MM * u.x, tip.y + 2 * MM * u.y }, spec, "N");
+}
+
 static void head(struct legend *c)
 {
 	const struct plan *p = c->p;
@@ -165,8 +186,11 @@ static void head(struct legend *c)
 	drawing_text(p->d, LAYER_TEXT, (struct point){ c->x, c->y }, plain(p, false), sheet_text(p->s, "Scale %s", p->scale.text));
 	c->y -= 1.2 * LINE;
 	scale_bar(c);
-	drawing_text(p->d, LAYER_TEXT, (struct point){ c->x, c->y }, plain(p, true), sheet_verdict(p->s));
-	c->y -= LINE;
+	if (!isnan(p->s->job->building.facing))
+		north(&(struct legend){ p, c->x, c->y + 2.2 * LINE, c->width });
+	c->y = sheet_paragraph(p->s, p->d, (struct point){ c->x, c->y + 1 * MM }, c->width - 2 * MM, p->size,
+	                       sheet_text(p->s, "%s. Job %s: %s", sheet_verdict(p->s), p->s->fingerprint, p->s->job->title));
+	c->y = sheet_paragraph(p->s, p->d, (struct point){ c->x, c->y }, c->width - 2 * MM, 0.8 * p->size, caution_result) - 0.4 * LINE;
 }
 
 double plan_legend_height(const struct plan *p)
@@ -178,7 +202,7 @@ double plan_legend_height(const struct plan *p)
 		zones += !seen[p->s->r->shape[i].zone];
 		seen[p->s->r->shape[i].zone] = true;
 	}
-	return (fmax(10, zones + 2) + 0.5) * LINE;
+	return (fmax(12, zones + 2) + 0.5) * LINE;
 }
 
 void plan_legend(const struct plan *p, struct point upper_left)

@@ -117,12 +117,12 @@ static void clear_distances(const struct plan *p)
 	const double x[] = { 0, r->array.x0, r->array.x1, r->plane_length };
 	const double y[] = { 0, r->array.y0, r->array.y1, r->plane_slope };
 	/* A hip's edges are not where a rectangle would have them. */
-	const int first = 0, end_x = plan_outline_known(p->s->job) ? 3 : 2, end_y = end_x;
+	const int end = plan_outline_known(r) ? 3 : 2;
 
-	for (int i = first; i < end_x; i++)
+	for (int i = 0; i < end; i++)
 		dimension_between(p->d, (struct point){ x[i], r->plane_slope }, (struct point){ x[i + 1], r->plane_slope },
 		                  9 * MM, sheet_tape(p->s, x[i + 1] - x[i]));
-	for (int i = first; i < end_y; i++)
+	for (int i = 0; i < end; i++)
 		dimension_between(p->d, (struct point){ r->plane_length, y[i] }, (struct point){ r->plane_length, y[i + 1] },
 		                  -7 * MM, sheet_tape(p->s, y[i + 1] - y[i]));
 }

@@ -7,12 +7,17 @@
 #include "sheet/plan.h"
 
 #define HATCH_SPACING (2.4 * MM)
+#define CLEAR_SPACING (2.2 * MM)
 #define NUDGE 1e-4 /* m: far enough to be in the next zone, near enough to be in no other */
 
-bool plan_outline_known(const struct job *job)
+bool plan_outline_known(const struct result *r)
 {
-	return job->building.form == FORM_FLAT || job->building.form == FORM_GABLE ||
-	       job->building.form == FORM_MONOSLOPE;
+	if (r->outline.n != 4)
+		return false;
+	for (int i = 0; i < 4; i++)
+		if (fabs(r->outline.at[i].x) > NUDGE && fabs(r->outline.at[i].x - r->plane_length) > NUDGE)
+			return false;
+	return true;
 }
 
 bool plan_inside(const struct plan *p, struct point at)
@@ -261,29 +266,108 @@ void plan_zone_labels(const struct plan *p)
 	}
 }
 
+/* The sides of a strip that are not the roof's own edges. */
+static void inner_edges(const struct plan *p, double x0, double y0, double x1, double y1)
+{
+	const struct point at[] = { { x0, y0 }, { x1, y0 }, { x1, y1 }, { x0, y1 } };
+	const double l = p->s->r->plane_length, h = p->s->r->plane_slope;
+
+	for (int i = 0; i < 4; i++) {
+		struct point a = at[i], b = at[(i + 1) % 4];
+		const double x = (a.x + b.x) / 2, y = (a.y + b.y) / 2;
+
+		if (x > NUDGE && x < l - NUDGE && y > NUDGE && y < h - NUDGE && plan_clip(p, &a, &b))
+			drawing_line_as(p->d, LAYER_CLEAR, 0.25 * MM, DASH_SOLID, a, b);
+	}
+}
+
+static void keep_clear(const struct plan *p, double x0, double y0, double x1, double y1, const char *text)
+{
+	const struct polygon area = polygon_rectangle(x0, y0, x1, y1), seen = in_window(p, &area);
+	const double deg = RAD_PER_DEG;
+
+	if (seen.n < 3)
+		return;
+	drawing_hatch(p->d, LAYER_CLEAR, seen.at, seen.n, 22.5 * deg, CLEAR_SPACING);
+	drawing_hatch(p->d, LAYER_CLEAR, seen.at, seen.n, 112.5 * deg, CLEAR_SPACING);
+	inner_edges(p, x0, y0, x1, y1);
+	const bool up = y1 - y0 > x1 - x0;
+	const struct lettering_spec spec = { p->size, true, ANCHOR_CENTRE, ANCHOR_MIDDLE, up ? 90 * deg : 0, true };
+	const struct box box = plan_box(p, fmax(x0, p->window.x0), fmax(y0, p->window.y0), fmin(x1, p->window.x1),
+	                                fmin(y1, p->window.y1));
+	const double long_side = up ? box.y1 - box.y0 : box.x1 - box.x0, short_side = up ? box.x1 - box.x0 : box.y1 - box.y0;
+
+	if (sheet_width(p->s, text, 1.15 * p->size) > long_side || 1.2 * p->size > short_side)
+		return;
+	const struct view open = drawing_view_open(p->d);
+
+	drawing_view(p->d, VIEW_PAPER);
+	drawing_text(p->d, LAYER_CLEAR, (struct point){ (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 }, spec, text);
+	drawing_view(p->d, open);
+}
+
 void plan_clear_paths(const struct plan *p)
 {
-	(void)p;
+	const struct job_building *b = &p->s->job->building;
+	const struct result *r = p->s->r;
+	const double wide = b->access_path;
+
+	if (!plan_outline_known(r))
+		return;
+	if (wide > 0 && b->access_side != ACCESS_RIGHT)
+		keep_clear(p, 0, 0, wide, r->plane_slope, sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
+	if (wide > 0 && b->access_side != ACCESS_LEFT)
+		keep_clear(p, r->plane_length - wide, 0, r->plane_length, r->plane_slope,
+		           sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
+	if (b->ridge_clear > 0)
+		keep_clear(p, 0, r->plane_slope - b->ridge_clear, r->plane_length, r->plane_slope,
+		           sheet_text(p->s, "keep clear %s", sheet_tape(p->s, b->ridge_clear)));
+}
+
+/* A crossed box, and round it the room that no foot may enter. */
+void plan_obstacles(const struct plan *p)
+{
+	for (int i = 0; i < p->s->job->obstacles; i++) {
+		const struct job_obstacle *o = &p->s->job->obstacle[i];
+		const struct polygon body = polygon_rectangle(o->x, o->y, o->x + o->width, o->y + o->height);
+		const double c = isnan(o->clearance) ? 0 : o->clearance;
+		const struct polygon room = polygon_rectangle(o->x - c, o->y - c, o->x + o->width + c, o->y + o->height + c);
+		const struct polygon seen = in_window(p, &body), round = in_window(p, &room);
+
+		if (seen.n != 4)
+			continue;
+		drawing_shape(p->d, LAYER_OBSTACLE, -1, FILL_WHITE, seen.at, 4);
+		drawing_line(p->d, LAYER_OBSTACLE, seen.at[0], seen.at[2]);
+		drawing_line(p->d, LAYER_OBSTACLE, seen.at[1], seen.at[3]);
+		for (int k = 0; k < round.n && c > 0; k++)
+			drawing_line_as(p->d, LAYER_OBSTACLE, 0.13 * MM, DASH_SHORT_DASH, round.at[k], round.at[(k + 1) % round.n]);
+		drawing_reserve(p->d, plan_box(p, o->x, o->y, o->x + o->width, o->y + o->height));
+	}
+}
+
+/* A gable's upper edge is its ridge, a hip roof's slanting edges are hips; all others are edges of the roof. */
+static enum drawing_layer edge_layer(const struct plan *p, struct point a, struct point b)
+{
+	const enum roof_form form = p->s->job->building.form;
+	const bool level = fabs(a.y - b.y) < NUDGE, plumb = fabs(a.x - b.x) < NUDGE, low = level && fabs(a.y) < NUDGE;
+
+	if ((form == FORM_GABLE || form == FORM_HIP) && level && !low)
+		return LAYER_RIDGE;
+	return form == FORM_HIP && !level && !plumb ? LAYER_RIDGE : LAYER_EDGE;
 }
 
 void plan_edges(const struct plan *p)
 {
 	const struct result *r = p->s->r;
-	const double l = r->plane_length, h = r->plane_slope;
-	const bool ridge = p->s->job->building.form == FORM_GABLE || p->s->job->building.form == FORM_HIP;
 
-	clipped_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ l, 0 });
-	if (p->s->job->building.form == FORM_HIP && r->outline.n > 0) { /* hips and ridge */
-		for (int i = 1; i < r->outline.n; i++)
-			clipped_line(p, LAYER_RIDGE, r->outline.at[i], r->outline.at[(i + 1) % r->outline.n]);
-		return;
+	/* Where the plane is not known its eave still is. */
+	if (r->outline.n < 3)
+		clipped_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ r->plane_length, 0 });
+	for (int i = 0; i < r->outline.n; i++) {
+		const struct point a = r->outline.at[i], b = r->outline.at[(i + 1) % r->outline.n];
+
+		clipped_line(p, edge_layer(p, a, b), a, b);
 	}
-	if (plan_outline_known(p->s->job)) {
-		clipped_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ 0, h });
-		clipped_line(p, LAYER_EDGE, (struct point){ l, 0 }, (struct point){ l, h });
-	}
-	if (plan_outline_known(p->s->job) || ridge)
-		clipped_line(p, ridge ? LAYER_RIDGE : LAYER_EDGE, (struct point){ 0, h }, (struct point){ l, h });
 }
 
 /* Every rafter has its number where there is room for all, else every fifth. */

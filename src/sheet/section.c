@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "drawing/dimension.h"
+#include "report/caution.h"
 #include "report/flashing_sizes.h"
 
 #define MARGIN (3 * MM)
@@ -45,7 +46,7 @@ const struct section_layer *section_find(const struct section *x, const char *ki
 void section_name(struct section *x, double u, double v, const char *text)
 {
 	if (x->labels < SECTION_LABELS && *text)
-		x->label[x->labels++] = (struct section_label){ { u, v }, text };
+		x->label[x->labels++] = (struct section_label){ { u, v }, sheet_text(x->s, "%s", text) };
 }
 
 void section_area(struct section *x, enum fill fill, const struct point *at, int n)
@@ -76,11 +77,21 @@ void section_reach(struct section *x, double u, double v)
 	x->y1 = fmax(x->y1, py);
 }
 
+/* The library's drawing is of a usual foot; this one shows the job's, under a title of its own. */
 static void take_title(void *context, const char *title)
 {
-	struct section *x = context;
+	(void)context;
+	(void)title;
+}
 
-	drawing_set_title(x->d, title, drawing_description(x->d));
+static void set_title(struct section *x)
+{
+	struct guide_page page = { .name = x->s->job->roof.covering };
+
+	if (x->s->library)
+		guide_page_find(x->s->library, x->s->job->roof.covering, &page);
+	drawing_set_title(x->d, sheet_text(x->s, "%s, %s: section up the slope", x->what == SECTION_OF_FOOT ? "Attachment" : "Pipe", page.name),
+	                  sheet_text(x->s, "%s, scale %s. %s", x->s->job->title, x->scale.text, sheet_verdict(x->s)));
 }
 
 static void take_layer(void *context, const struct guide_layer *g)
@@ -206,8 +217,8 @@ static void put_labels(struct section *x)
 	dimension_spread(y, n, 1.12 * pitch);
 	double shift = 0;
 
-	if (n > 0 && y[0] < MARGIN + 12 * MM)
-		shift = MARGIN + 12 * MM - y[0];
+	if (n > 0 && y[0] < MARGIN + 20 * MM)
+		shift = MARGIN + 20 * MM - y[0];
 	if (n > 0 && y[n - 1] + shift > drawing_height(x->d) - MARGIN - 12 * MM)
 		shift = drawing_height(x->d) - MARGIN - 12 * MM - y[n - 1];
 	drawing_view(x->d, VIEW_PAPER);
@@ -232,7 +243,7 @@ static void foot_notes(struct section *x)
 	char buf[64];
 
 	for (int i = 0; i < x->keys; i++) {
-		const struct point at = { a.x + run + 8 * MM, MARGIN + 4 * MM + 1.45 * TEXT * (x->keys - i) };
+		const struct point at = { a.x + run + 8 * MM, MARGIN + 7 * MM + 1.45 * TEXT * (x->keys - 1 - i) + TEXT };
 
 		drawing_text(x->d, LAYER_TEXT, at, bold, x->key[i].letter);
 		drawing_text(x->d, LAYER_TEXT, (struct point){ at.x + 4 * MM, at.y }, spec, x->key[i].text);
@@ -253,6 +264,11 @@ static void head(struct section *x)
 	drawing_text(x->d, LAYER_TEXT, (struct point){ MARGIN, top }, big, drawing_title(x->d));
 	drawing_text(x->d, LAYER_TEXT, (struct point){ MARGIN, top - 5 * MM }, small,
 	             sheet_text(x->s, "Scale %s. %s %s", x->scale.text, source, sheet_unit_note(x->s)));
+	const double left = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM, wide = LABEL_WIDTH - 8 * MM;
+	const double y = sheet_paragraph(x->s, x->d, (struct point){ left, MARGIN + 17 * MM }, wide, TEXT,
+	                                 sheet_text(x->s, "%s. Job %s.", sheet_verdict(x->s), x->s->fingerprint));
+
+	sheet_paragraph(x->s, x->d, (struct point){ left, y }, wide, 0.8 * TEXT, caution_result);
 }
 
 struct drawing *section_draw(const struct sheet *s, enum section_of what, double width, double height)
@@ -268,11 +284,11 @@ struct drawing *section_draw(const struct sheet *s, enum section_of what, double
 	x->d = d;
 	x->what = what;
 	x->theta = s->job->roof.pitch;
-	drawing_set_title(d, what == SECTION_OF_FOOT ? "Attachment, section up the slope" : "Pipe, section up the slope", s->job->title);
 	collect(x);
 	add_plain_pipe(x);
 	extent(x);
 	place(x, width, height);
+	set_title(x);
 	section_roof(x);
 	section_covering(x);
 	if (what == SECTION_OF_FOOT) {

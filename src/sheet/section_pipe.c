@@ -67,8 +67,14 @@ static const char *pipe_words(const struct section *x)
 	return sheet_text(x->s, "pipe %s outside%s", sheet_size(x->s, p->diameter), heat);
 }
 
-static void put_in_pipe(struct section *x, const struct section_layer *l, double *shoulder)
+/* A pipe runs plumb in its sleeve, whatever the library's drawing of a usual one shows; a boot stands square on the roof. */
+static void put_in_pipe(struct section *x, const struct section_layer *drawn, double *shoulder)
 {
+	struct section_layer here = *drawn;
+	const struct section_layer *const l = &here;
+
+	here.plumb = here.plumb || section_is(drawn, "sleeve") || section_is(drawn, "pipe") || section_is(drawn, "pipe-insulation") ||
+	             section_is(drawn, "cap");
 	const double r = section_size(l, "diameter", 0.05) / 2, h = section_size(l, "height", 0.2);
 
 	if (section_is(l, "sleeve")) {

@@ -82,7 +82,7 @@ const char *sheet_size(const struct sheet *s, double m)
 	if (isnan(m))
 		return "not known";
 	if (s->f.units == SYSTEM_SI)
-		return sheet_text(s, "%s", quantity_print(buf, sizeof buf, m, UNIT_MM, fabs(m) < 0.02 ? 1 : 0));
+		return sheet_text(s, "%s", quantity_print(buf, sizeof buf, m, UNIT_MM, fabs(m) < 0.02 && fabs(m * 1000 - round(m * 1000)) > 0.05 ? 1 : 0));
 	return sheet_text(s, "%s", tape_print(buf, sizeof buf, m, SYSTEM_US, fabs(parts - round(parts)) < 1e-6 ? 64 : 16));
 }
 

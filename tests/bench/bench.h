@@ -5,12 +5,12 @@
 
 #include <time.h>
 
-/* Seconds from some moment on, by a clock that nobody sets. */
+/* Processor time of this process, s: what else the machine does hardly counts. */
 static inline double bench_seconds(void)
 {
 	struct timespec t;
 
-	clock_gettime(CLOCK_MONOTONIC, &t);
+	clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &t);
 	return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
 }
 

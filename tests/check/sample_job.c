@@ -13,7 +13,7 @@ static void site(struct job *job)
 		                       .snow_exposure = SNOW_PARTIALLY_EXPOSED, .thermal = THERMAL_COLD_VENTILATED,
 		                       .roof_R = (double)NAN };
 	job->building = (struct job_building){ FORM_GABLE, FT(40), FT(28), FT(18), IN(16), IN(12), 0, ENCLOSED,
-		                               ANSWER_NO, PLANE_UNKNOWN };
+		                               ANSWER_NO, PLANE_UNKNOWN, (double)NAN, (double)NAN, ACCESS_LEFT, (double)NAN };
 }
 
 static void roof(struct job *job)
@@ -60,7 +60,7 @@ static void array(struct job *job)
 		                               .deck_thickness = none, .seam_allowable = none,
 		                               .clip_allowable = none, .clip_screw_allowable = none, .clips = 1,
 		                               .steel_thickness = none, .steel_strength = none };
-	job->rail.weak_section_modulus = none;
+	job->rail.weak_section_modulus = job->rail.splice_moment = none;
 }
 
 struct job sample_job(void)

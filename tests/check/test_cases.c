@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Load cases beyond even snow and wind, and the two design methods, on the sample job. Expected values by hand from the
-   printed formulas, never from the program. */
+/* Load cases beyond even snow and wind, and the two design methods, on the sample job. Expected
+   values by hand from the printed formulas, never from the program. */
 #include <string.h>
 
 #include "check/check.h"
@@ -59,8 +59,8 @@ static struct job snowy(void)
 	return job;
 }
 
-/* Uplift: ASD 0.6D + 0.6W with CD 1.6, LRFD 0.9D + 1.0W with KF phi lambda = 3.32 x 0.65 x 1.0: the same screw, capacities in
-   the ratio 2.158 / 1.6. */
+/* Uplift: ASD 0.6D + 0.6W with CD 1.6, LRFD 0.9D + 1.0W with KF phi lambda = 3.32 x 0.65 x 1.0: the
+   same screw, capacities in the ratio 2.158 / 1.6. */
 static void test_lrfd_withdrawal(void **state)
 {
 	struct job job = dense();
@@ -87,7 +87,8 @@ static void test_lrfd_steel(void **state)
 	const double asd = judged(run(&job))->attachment[0].check[CHECK_TENSION].capacity;
 
 	job.site.method = METHOD_LRFD;
-	assert_near(judged(run(&job))->attachment[0].check[CHECK_TENSION].capacity / asd, 1.5, 1e-12);
+	assert_near(judged(run(&job))->attachment[0].check[CHECK_TENSION].capacity / asd, 1.5,
+		    1e-12);
 }
 
 /* A tested foot is an allowable: the same demand, combination and ratio by either method. */
@@ -119,8 +120,8 @@ static void test_lrfd_rafter(void **state)
 	assert_near(lrfd.capacity / asd.capacity, 2.54 * 0.85 * 0.8 / 1.15, 1e-12);
 }
 
-/* Rail of 6005A-T61 by S: the smaller of 0.90 Fty and 0.75 Ftu/kt over that of Fty/1.65 and Ftu/(1.95 kt). Whichever pair
-   governs, the quotient lies between 0.75 x 1.95 and 0.90 x 1.65. */
+/* Rail of 6005A-T61 by S: the smaller of 0.90 Fty and 0.75 Ftu/kt over that of Fty/1.65 and
+   Ftu/(1.95 kt). Whichever pair governs, the quotient lies between 0.75 x 1.95 and 0.90 x 1.65. */
 static void test_lrfd_rail(void **state)
 {
 	struct job job = dense();
@@ -136,8 +137,9 @@ static void test_lrfd_rail(void **state)
 	assert_true(lrfd / asd > 0.75 * 1.95 - 1e-9 && lrfd / asd < 0.90 * 1.65 + 1e-9);
 }
 
-/* SDS 1, ap 1.0, Rp 1.5 at the roof: Fp = 0.8 Wp, Ev = 0.2 Wp. Toward the eave, 1.0D + 0.7Ev + 0.7Eh, 5:12: down-slope
-   (1 + 0.14) d A sin + 0.56 d A cos; more than D + W gives, so it is the foot's down-slope force. */
+/* SDS 1, ap 1.0, Rp 1.5 at the roof: Fp = 0.8 Wp, Ev = 0.2 Wp. Toward the eave, 1.0D + 0.7Ev +
+   0.7Eh, 5:12: down-slope (1 + 0.14) d A sin + 0.56 d A cos; more than D + W gives, so it is the
+   foot's down-slope force. */
 static void test_quake_slope(void **state)
 {
 	struct job job = dense();
@@ -213,8 +215,8 @@ static void test_quake_grows(void **state)
 	}
 }
 
-/* On metal 5:12 the roof above the array pushes ps L sin theta per length of edge onto the topmost line; with guards
-   nothing. Factor 1 in D + S. */
+/* On metal 5:12 the roof above the array pushes ps L sin theta per length of edge onto the topmost
+   line; with guards nothing. Factor 1 in D + S. */
 static void test_held_snow(void **state)
 {
 	struct job job = snowy();
@@ -240,23 +242,25 @@ static void test_held_snow(void **state)
 		leeward = fmax(leeward, r->snow.snow[i].roof + r->snow.snow[i].surcharge);
 	for (int i = 0; i < n; i++) {
 		const struct attachment *a = &judged(r)->attachment[i];
-		const double more = a->slope.slope - free[i], width = fmax(a->reaction_width, a->tributary_width);
+		const double more = a->slope.slope - free[i],
+			     width = fmax(a->reaction_width, a->tributary_width);
 
 		if (a->tributary.y1 < r->array.y1 - 1e-9)
 			assert_within(more, 0, 1e-6);
 		else
 			assert_true(more >= balanced * L * 5 / 13 * width - 1e-6 &&
-			            more <= leeward * L * 5 / 13 * width + 1e-6);
+				    more <= leeward * L * 5 / 13 * width + 1e-6);
 	}
 }
 
-/* Reactions of three equal spans by the three-moment equation, unit load on one span at a time: end foot 13/30, -1/20, 1/60;
-   inner foot 13/20, 11/20, -1/10. All full 0.4 and 1.1; worst pattern of full and half: 0.425 and 1.15. */
+/* Reactions of three equal spans by the three-moment equation, unit load on one span at a time: end
+   foot 13/30, -1/20, 1/60; inner foot 13/20, 11/20, -1/10. All full 0.4 and 1.1; worst pattern of
+   full and half: 0.425 and 1.15. */
 static void test_partial_reactions(void **state)
 {
 	static struct context c;
 	struct job job = snowy();
-	const struct line line = { .x0 = 0, .x1 = 3 };
+	const struct line line = {.x0 = 0, .x1 = 3};
 	struct attachment a[4];
 
 	(void)state;
@@ -271,6 +275,63 @@ static void test_partial_reactions(void **state)
 	assert_near(a[1].snow_width, 13.0 / 20 + 11.0 / 20 - 1.0 / 20, 1e-12);
 	assert_near(a[1].snow_width, a[2].snow_width, 1e-12);
 	assert_near(a[0].snow_width, a[3].snow_width, 1e-12);
+}
+
+/* Three equal spans under one combination 1.0S: worst of the patterns is two spans full next to
+   each other and half on the third: M = 1/15 + 1/20 - 1/2 x 1/60 = 0.10833 w L2, more than the 0.1
+   of even snow. */
+static void test_partial_moment(void **state)
+{
+	static struct context c;
+	static struct result r;
+	struct job job = snowy();
+	const struct line line = {.x0 = 0, .x1 = 3, .y_low = 0, .y_high = 1};
+	struct rail_line rail = {0};
+	struct attachment a[4];
+
+	(void)state;
+	memset(a, 0, sizeof a);
+	c.job = &job;
+	c.r = &r;
+	c.cos_theta = 1;
+	c.snow.cases = 1;
+	c.snow.snow[0].array = 1000;
+	c.combinations = 1;
+	c.combination[0] = (struct load_combination){.text = "S", .S = 1, .CD = 1.15};
+	for (int i = 0; i < 4; i++)
+		a[i].x = i;
+	rail_patterns(&c, &line, a, 4, 1000, &rail);
+	assert_near(rail.check[CHECK_RAIL_MOMENT].demand, 1000 * (1.0 / 15 + 1.0 / 20 - 1.0 / 120),
+		    1e-9);
+}
+
+/* Feet on the overhang of a warm roof without insulation take 2 pf with dead load only; on a cold
+ * one nothing. */
+static void test_ice_on_overhang(void **state)
+{
+	struct job job = snowy();
+
+	(void)state;
+	job.building.eave_overhang = FT(4);
+	job.collector.lower = FT(1);
+	job.site.thermal = THERMAL_HEATED;
+	for (int m = METHOD_ASD; m <= METHOD_LRFD; m++) {
+		job.site.method = (enum design_method)m;
+		const struct result *r = run(&job);
+
+		assert_true(has(r, REMARK_ICE_DAM));
+		assert_near(said(r, REMARK_ICE_DAM, 0), 2 * r->snow.pf, 1e-12);
+		const struct attachment a = judged(r)->attachment[0];
+		const double area = fmax(a.reaction_width, a.tributary_width) * a.tributary_depth;
+		const double D = m == METHOD_ASD ? 1 : 1.2, S = m == METHOD_ASD ? 1 : 1.6;
+
+		assert_near(
+			a.slope.slope,
+			area * (D * r->dead.array_filled * 5 / 13 + S * 2 * r->snow.pf * 60 / 169),
+			1e-9);
+	}
+	job.site.thermal = THERMAL_UNHEATED;
+	assert_false(has(run(&job), REMARK_ICE_DAM));
 }
 
 /* 10 % rule: array 113 lb x 2 + 0.5 psf x 64 ft2 = 258 lb. */
@@ -306,8 +367,9 @@ static void test_local_snow(void **state)
 	assert_true(has(r, REMARK_LOCAL_SNOW));
 }
 
-/* Four 4 ft collectors side by side, 22 in clear of the roof, in light snow: the array stands out of the snow, 16 ft long, less
-   than 2 ft clear, so snow drifts against it and its load goes to the rafters. */
+/* Four 4 ft collectors side by side, 22 in clear of the roof, in light snow: the array stands out
+   of the snow, 16 ft long, less than 2 ft clear, so snow drifts against it and its load goes to the
+   rafters. */
 static void test_drift_on_rafters(void **state)
 {
 	struct job job = dense();
@@ -330,6 +392,55 @@ static void test_drift_on_rafters(void **state)
 	assert_true(has(run(&job), REMARK_NO_DRIFT));
 }
 
+/* 5:12, 11 ft x 16 in of rafter: formula 20 (1.2 - 0.05 x 5) = 19 psf, step table of the IRC 16
+ * psf. */
+static void test_live_rules(void **state)
+{
+	struct job job = dense();
+
+	(void)state;
+	assert_near(run(&job)->Lr, PSF(19), 1e-9);
+	job.live.rule = LIVE_IRC_TABLE;
+	assert_near(run(&job)->Lr, PSF(16), 1e-9);
+}
+
+/* At 24 in of clear space roof live load is still left out under the collectors, above it no
+ * longer. */
+static void test_live_under_collectors(void **state)
+{
+	struct job job = dense();
+
+	(void)state;
+	job.collector.clearance = IN(24);
+	assert_true(has(run(&job), REMARK_LIVE_LEFT_OUT));
+	const double out = judged(run(&job))->rafter[0].after[CHECK_RAFTER_BENDING].ratio;
+
+	job.collector.clearance = IN(24.01);
+	assert_true(has(run(&job), REMARK_LIVE_KEPT));
+	assert_true(judged(run(&job))->rafter[0].after[CHECK_RAFTER_BENDING].ratio >= out);
+}
+
+/* More ground snow never lowers the worst ratio, by either method, held, drifted or partial. */
+static void test_snow_grows(void **state)
+{
+	struct job job = dense();
+
+	(void)state;
+	strcpy(job.roof.covering, "metal-exposed-fastener");
+	for (int m = METHOD_ASD; m <= METHOD_LRFD; m++) {
+		double before = 0;
+
+		job.site.method = (enum design_method)m;
+		for (int i = 1; i <= 8; i++) {
+			job.site.ground_snow = PSF(10 * i);
+			const double ratio = judged(run(&job))->link_ratio[LINK_FASTENER];
+
+			assert_true(ratio >= before);
+			before = ratio;
+		}
+	}
+}
+
 /* A worker on the rail and the feet never makes anything lighter. */
 static void test_worker(void **state)
 {
@@ -345,10 +456,11 @@ static void test_worker(void **state)
 	assert_true(judged(run(&job))->line[0].check[CHECK_RAIL_MOMENT].demand >= moment);
 }
 
-/* Snow at the wrong level is told, and nothing of it computed; an edition alone gives what the check gives. */
+/* Snow at the wrong level is told, and nothing of it computed; an edition alone gives what the
+ * check gives. */
 static void test_compare(void **state)
 {
-	static const enum edition edition[] = { ASCE7_10, ASCE7_16, ASCE7_22 };
+	static const enum edition edition[] = {ASCE7_10, ASCE7_16, ASCE7_22};
 	struct job job = snowy();
 	struct compared v[COMPARE_MAX];
 
@@ -363,6 +475,13 @@ static void test_compare(void **state)
 	assert_int_equal(v[1].verdict, r->verdict);
 	/* the 0.70 floor of Exposure B goes in 7-16, its Ke comes in at 1: 0.701 against 0.605 */
 	assert_true(v[0].qh > v[1].qh);
+	/* the order of the editions is the order of the columns and nothing else */
+	static const enum edition turned[] = {ASCE7_16, ASCE7_10};
+	struct compared t[COMPARE_MAX];
+
+	compare_editions(&job, turned, 2, &w, t);
+	assert_near(t[0].ratio, v[1].ratio, 1e-15);
+	assert_near(t[1].qh, v[0].qh, 1e-15);
 	job.site.ground_snow = 0;
 	compare_editions(&job, edition, 3, &w, v);
 	assert_false(v[2].snow_mismatch);
@@ -371,13 +490,25 @@ static void test_compare(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(test_lrfd_withdrawal),   cmocka_unit_test(test_lrfd_steel),
-		cmocka_unit_test(test_lrfd_tested),       cmocka_unit_test(test_lrfd_rafter),
-		cmocka_unit_test(test_lrfd_rail),         cmocka_unit_test(test_quake_slope),
-		cmocka_unit_test(test_quake_silent_never), cmocka_unit_test(test_quake_7_22),
-		cmocka_unit_test(test_quake_grows),       cmocka_unit_test(test_held_snow),
-		cmocka_unit_test(test_partial_reactions), cmocka_unit_test(test_lateral),
-		cmocka_unit_test(test_local_snow),        cmocka_unit_test(test_drift_on_rafters),
+		cmocka_unit_test(test_lrfd_withdrawal),
+		cmocka_unit_test(test_lrfd_steel),
+		cmocka_unit_test(test_lrfd_tested),
+		cmocka_unit_test(test_lrfd_rafter),
+		cmocka_unit_test(test_lrfd_rail),
+		cmocka_unit_test(test_quake_slope),
+		cmocka_unit_test(test_quake_silent_never),
+		cmocka_unit_test(test_quake_7_22),
+		cmocka_unit_test(test_quake_grows),
+		cmocka_unit_test(test_held_snow),
+		cmocka_unit_test(test_partial_reactions),
+		cmocka_unit_test(test_partial_moment),
+		cmocka_unit_test(test_ice_on_overhang),
+		cmocka_unit_test(test_lateral),
+		cmocka_unit_test(test_live_rules),
+		cmocka_unit_test(test_live_under_collectors),
+		cmocka_unit_test(test_snow_grows),
+		cmocka_unit_test(test_local_snow),
+		cmocka_unit_test(test_drift_on_rafters),
 		cmocka_unit_test(test_worker),
 		cmocka_unit_test(test_compare),
 	};

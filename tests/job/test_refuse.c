@@ -364,6 +364,13 @@ static void test_pairs(void **state)
 	example_change(text, "code=\"asce7-16\"", "code=\"asce7-22\"");
 	example_change(text, "ground-snow-level=\"service\"", "ground-snow-level=\"strength\"");
 	assert_true(read_text());
+	/* 7-22 has SDS on its own maps */
+	start(NULL);
+	example_change(text, "</job>", "<earthquake Ss=\"1.3\" Fa=\"1.2\"/></job>");
+	assert_true(read_text());
+	example_change(text, "code=\"asce7-16\"", "code=\"asce7-22\"");
+	assert_false(read_text());
+	assert_string_equal(problems.item[0].field, "earthquake.Ss, site.code");
 	/* flat: the limit is 7 deg */
 	start(NULL);
 	example_change(text, "form=\"gable\"", "form=\"flat\"");

@@ -81,10 +81,16 @@ static void check(const struct field *f, const char *value, bool want)
 	xmlNodePtr node = find_element(document->children, f->element);
 	char path[100];
 
-	/* an element that the example leaves out has no field that it cannot do without */
-	if (!node)
+	/* an element that the example leaves out is put in with what it cannot do without */
+	if (!node) {
 		node = xmlNewChild(xmlDocGetRootElement(document), NULL,
 				   (const xmlChar *)f->element, NULL);
+		for (size_t i = 0; i < FIELD_COUNT; i++)
+			if (field_table[i].need == NEED_REQUIRED &&
+			    strcmp(field_table[i].element, f->element) == 0)
+				xmlSetProp(node, (const xmlChar *)field_table[i].attribute,
+					   (const xmlChar *)field_table[i].example);
+	}
 	assert_non_null(node);
 	xmlSetProp(node, (const xmlChar *)f->attribute, (const xmlChar *)value);
 	if (valid(document) != want)

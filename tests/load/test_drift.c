@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Limits of ASCE/SEI 7 7.4.5, 7.7.1, 7.8, 7.9 and 13.3.1, each at, below and above, and laws that hold for any input. Expected
-   values by hand. */
+/* Limits of ASCE/SEI 7 7.4.5, 7.7.1, 7.8, 7.9 and 13.3.1, each at, below and above, and laws that
+   hold for any input. Expected values by hand. */
 #include "near.h"
 
 #include "load/asce7_drift.h"
@@ -50,9 +50,10 @@ static void test_limits_of_7_8(void **state)
 	assert_int_equal(asce7_projection_drift(ASCE7_16, &p, NULL).none, DRIFT_NO_SNOW);
 }
 
-/* hd = 0.43 40^(1/3) 40^(1/4) - 1.5 = 0.43 x 3.41995 x 2.51487 - 1.5 = 2.19833 ft; at a projection 1.64875 ft. hc = 3 -
-   1.16667 = 1.83333 ft: not limited, w = 6.595 ft, pd = 18 x 1.64875 = 29.68 psf. With a top at 2 ft, hc = 0.83333 ft:
-   4 hd^2/hc = 13.048, 8 hc = 6.6667 ft governs; pd = 15 psf. */
+/* hd = 0.43 40^(1/3) 40^(1/4) - 1.5 = 0.43 x 3.41995 x 2.51487 - 1.5 = 2.19833 ft; at a
+   projection 1.64875 ft. hc = 3 - 1.16667 = 1.83333 ft: not limited, w = 6.595 ft, pd = 18
+   x 1.64875 = 29.68 psf. With a top at 2 ft, hc = 0.83333 ft: 4 hd^2/hc = 13.048, 8 hc = 6.6667 ft
+   governs; pd = 15 psf. */
 static void test_drift_by_hand(void **state)
 {
 	struct snow_projection p = projection();
@@ -99,10 +100,12 @@ static void test_drift_grows(void **state)
 	}
 }
 
-/* 0.4 x 21 psf x 18 ft = 151.2 plf over 15 ft: 10.08 psf; a roof of 10 ft takes 100.8 plf, the same pressure. */
+/* 0.4 x 21 psf x 18 ft = 151.2 plf over 15 ft: 10.08 psf; a roof of 10 ft takes 100.8 plf, the same
+ * pressure. */
 static void test_sliding(void **state)
 {
-	struct snow_slide s = asce7_slide(psf(21.0), ft(18.0), atan(6.0 / 12.0), false, ft(30.0), NULL);
+	struct snow_slide s =
+		asce7_slide(psf(21.0), ft(18.0), atan(6.0 / 12.0), false, ft(30.0), NULL);
 
 	(void)state;
 	assert_true(s.slides);
@@ -112,18 +115,23 @@ static void test_sliding(void **state)
 	s = asce7_slide(psf(21.0), ft(18.0), atan(6.0 / 12.0), false, ft(10.0), NULL);
 	assert_within(unit_from_si(s.line, UNIT_PLF), 100.8, 1e-6);
 	assert_within(in_psf(s.pressure), 10.08, 1e-6);
-	assert_false(asce7_slide(psf(21.0), ft(18.0), atan(2.0 / 12.0), false, ft(10.0), NULL).slides);
-	assert_true(asce7_slide(psf(21.0), ft(18.0), atan(2.01 / 12.0), false, ft(10.0), NULL).slides);
-	assert_false(asce7_slide(psf(21.0), ft(18.0), atan(0.25 / 12.0), true, ft(10.0), NULL).slides);
-	assert_true(asce7_slide(psf(21.0), ft(18.0), atan(0.26 / 12.0), true, ft(10.0), NULL).slides);
+	assert_false(
+		asce7_slide(psf(21.0), ft(18.0), atan(2.0 / 12.0), false, ft(10.0), NULL).slides);
+	assert_true(
+		asce7_slide(psf(21.0), ft(18.0), atan(2.01 / 12.0), false, ft(10.0), NULL).slides);
+	assert_false(
+		asce7_slide(psf(21.0), ft(18.0), atan(0.25 / 12.0), true, ft(10.0), NULL).slides);
+	assert_true(
+		asce7_slide(psf(21.0), ft(18.0), atan(0.26 / 12.0), true, ft(10.0), NULL).slides);
 }
 
 /* Held above the array: 30.8 psf x 10 ft x sin 33.690 = 308 x 0.554700 = 170.85 plf. */
 static void test_held(void **state)
 {
 	(void)state;
-	assert_within(unit_from_si(snow_held(psf(30.8), ft(10.0), atan(8.0 / 12.0), NULL), UNIT_PLF),
-		      170.85, 0.01);
+	assert_within(
+		unit_from_si(snow_held(psf(30.8), ft(10.0), atan(8.0 / 12.0), NULL), UNIT_PLF),
+		170.85, 0.01);
 	assert_within(snow_held(psf(30.8), ft(10.0), 0, NULL), 0, 1e-12);
 	assert_within(snow_held(psf(30.8), ft(-1.0), atan(8.0 / 12.0), NULL), 0, 1e-12);
 }
@@ -145,8 +153,9 @@ static void test_irc_live(void **state)
 {
 	static const struct {
 		double rise, At, Lr;
-	} row[] = {{3.99, 200, 20}, {3.99, 200.1, 16}, {3.99, 600, 16}, {3.99, 601, 12}, {4, 200, 16},
-		   {4, 201, 14},    {11.99, 600, 14},  {11.99, 601, 12}, {12, 100, 12},   {12, 700, 12}};
+	} row[] = {{3.99, 200, 20}, {3.99, 200.1, 16}, {3.99, 600, 16},  {3.99, 601, 12},
+		   {4, 200, 16},    {4, 201, 14},      {11.99, 600, 14}, {11.99, 601, 12},
+		   {12, 100, 12},   {12, 700, 12}};
 
 	(void)state;
 	for (size_t i = 0; i < sizeof row / sizeof *row; i++)
@@ -158,7 +167,8 @@ static void test_irc_live(void **state)
 /* Between 0.3 and 1.6 SDS Ip; z above the roof counts as the roof. */
 static void test_seismic_bounds(void **state)
 {
-	struct seismic_component c = {.SDS = 1, .Ip = 1, .z = ft(20.0), .h = ft(20.0), .ap = 1, .Rp = 1.5};
+	struct seismic_component c = {
+		.SDS = 1, .Ip = 1, .z = ft(20.0), .h = ft(20.0), .ap = 1, .Rp = 1.5};
 
 	(void)state;
 	assert_within(asce7_seismic(ASCE7_10, &c, NULL).horizontal, 0.8, 1e-12);

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* LRFD of wood and aluminium. KF and phi typed a second time from NDS-2018 Tables 2.3.5 and 2.3.6 (connections from
-   memory), and what NDS Appendix N says of them: KF phi is 2.16 for strengths, 1.5 for E'min and bearing across the
-   grain, so that LRFD at lambda 0.8 meets ASD at CD 1.15 for a load factor near 1.5. */
+/* LRFD of wood and aluminium. KF and phi typed a second time from NDS-2018 Tables 2.3.5 and 2.3.6
+   (connections from memory), and what NDS Appendix N says of them: KF phi is 2.16 for
+   strengths, 1.5 for E'min and bearing across the grain, so that LRFD at lambda 0.8 meets ASD at
+   CD 1.15 for a load factor near 1.5. */
 #include "near.h"
 
 #include "resist/lrfd.h"
@@ -20,12 +21,13 @@ static void test_connection(void **state)
 /* Dry, repetitive, not incised: the LRFD value over the ASD value with CD 1. */
 static void test_lumber(void **state)
 {
-	const struct lumber_service dry = { false, false, true, (double)NAN };
+	const struct lumber_service dry = {false, false, true, (double)NAN};
 	struct lumber_piece piece;
 	struct lumber_values asd, lrfd;
 
 	(void)state;
-	assert_true(lumber_piece_find("Spruce-Pine-Fir", "No.2", 1.5 * M_PER_IN, 5.5 * M_PER_IN, &piece));
+	assert_true(lumber_piece_find("Spruce-Pine-Fir", "No.2", 1.5 * M_PER_IN, 5.5 * M_PER_IN,
+				      &piece));
 	assert_true(lumber_adjust(NULL, &piece, 1.0, &dry, &asd));
 	assert_true(lumber_adjust_lrfd(NULL, &piece, 0.8, &dry, &lrfd));
 	assert_near(lrfd.Fb_star / asd.Fb_star, 2.54 * 0.85 * 0.8, 1e-12);

@@ -253,6 +253,30 @@ static void cuts(void **state)
 	assert_int_equal(left.n, 3);
 }
 
+/* A corner that lies on the cut to the last bits gives one point, not two: with an edge of no length the piece would clip
+   everything away when it is itself a window. */
+static void no_edge_without_length(void **state)
+{
+	const struct polygon r = polygon_rectangle(0.0, 0.0, 9.0, 7.0);
+	const struct polygon speck = polygon_rectangle(3.0, 3.0, 4.0, 4.0);
+
+	(void)state;
+	for (double off = -3e-12; off <= 3e-12; off += 1e-12) {
+		const struct polygon p =
+			polygon_cut(&r, (struct point){9.0, 7.0 + off}, (struct point){0.0, off});
+		const struct polygon in = polygon_clip(&speck, &p);
+
+		for (int i = 0; i < p.n; i++) {
+			const struct point a = p.at[i], b = p.at[(i + 1) % p.n];
+
+			assert_true(hypot(a.x - b.x, a.y - b.y) > 1e-9);
+		}
+		assert_within(polygon_area(&p), 31.5, 1e-9);
+		/* of the speck the line y = 7x/9 keeps what lies below it: from x 27/7 to 4, 1/9 high there */
+		assert_within(polygon_area(&in), 0.5 * (1.0 / 9.0) * (1.0 / 7.0), 1e-9);
+	}
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -260,6 +284,7 @@ int main(void)
 		cmocka_unit_test(hip_end),         cmocka_unit_test(hips_tile),
 		cmocka_unit_test(low_hip_is_flat), cmocka_unit_test(monoslopes),
 		cmocka_unit_test(tilted_zones),    cmocka_unit_test(cuts),
+		cmocka_unit_test(no_edge_without_length),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -54,8 +54,8 @@ static void s8_SDS(void **state)
 	assert_within(asce7_SDS(1.2, 1.277, NULL), 1.022, 0.0005);
 }
 
-/* Computed by hand from the formula of 7-22 with the factors of its unknown period and system: Hf 3.5, Rmu 1.3, CAR
-   1, Rpo 1.5: 0.4 (3.5/1.3)/1.5 = 0.7179. */
+/* Computed by hand from the formula of 7-22 with the factors of its unknown period and system:
+   Hf 3.5, Rmu 1.3, CAR 1, Rpo 1.5: 0.4 (3.5/1.3)/1.5 = 0.7179. */
 static void computed_7_22(void **state)
 {
 	struct seismic_component c = {.SDS = 1,

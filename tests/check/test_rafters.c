@@ -1,0 +1,314 @@
+/* SPDX-License-Identifier: MIT */
+/* What feet do to the rafters under them, and facts about wood and rails, through the whole check.
+ */
+#include <math.h>
+#include <string.h>
+
+#include "check/check.h"
+#include "near.h"
+#include "resist/beam.h"
+#include "sample_job.h"
+
+static struct result *run(const struct job *job)
+{
+	static struct result r;
+
+	check_run_plain(job, &r);
+	return &r;
+}
+
+static const struct pass *judged(const struct result *r)
+{
+	return &r->pass[r->judged];
+}
+
+static int count(const struct result *r, enum remark_id id)
+{
+	int n = 0;
+
+	for (int i = 0; i < r->remarks; i++)
+		n += r->remark[i].id == id;
+	return n;
+}
+
+static double worst(const struct result *r, enum check_id id)
+{
+	const struct pass *p = judged(r);
+	double ratio = 0;
+
+	for (int i = 0; i < p->attachments; i++)
+		if (p->attachment[i].check[id].rated)
+			ratio = fmax(ratio, p->attachment[i].check[id].ratio);
+	return ratio;
+}
+
+static double worst_rafter(const struct result *r, enum check_id id)
+{
+	const struct pass *p = judged(r);
+	double ratio = 0;
+
+	for (int i = 0; i < p->rafters; i++)
+		if (p->rafter[i].after[id].rated)
+			ratio = fmax(ratio, p->rafter[i].after[id].ratio);
+	return ratio;
+}
+
+/* Feet on every other rafter, so that the layout does not change with the fastener. */
+static struct job spaced(void)
+{
+	struct job job = sample_job();
+
+	job.mount.spacing = IN(32);
+	return job;
+}
+
+/* NDS 3.1.2: a wider hole leaves less wood where the foot stands; a clampless foot on the deck
+ * makes none. */
+static void test_net_section(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+	const double small = worst_rafter(run(&job), CHECK_RAFTER_BENDING);
+
+	job.fastener.diameter = IN(0.5);
+	job.fastener.length = IN(6);
+	const double large = worst_rafter(run(&job), CHECK_RAFTER_BENDING);
+
+	job.fastener.kind = FASTENER_DECK_MOUNT;
+	const double none = worst_rafter(run(&job), CHECK_RAFTER_BENDING);
+
+	assert_true(none <= small && small <= large && none < large);
+	/* 1/2 in hole 5.28 in deep leaves two thirds or little more: the loss is no more than that
+	 */
+	assert_true(large <= none * 1.6);
+}
+
+static void test_bearing(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+
+	assert_true(worst_rafter(run(&job), CHECK_RAFTER_BEARING) <= 0);
+	job.framing.bearing_length = IN(3.5);
+	const double seat = worst_rafter(run(&job), CHECK_RAFTER_BEARING);
+
+	job.framing.bearing_length = IN(1.75);
+	assert_near(worst_rafter(run(&job), CHECK_RAFTER_BEARING), 2 * seat, 1e-12);
+	assert_true(seat > 0 && seat < 1);
+}
+
+/* Over an inner support shear is bounded by 3/2 of the simple span's (elastic beam theory: 5/8
+   against 1/2 under a uniform load, 11/16 against 1/2 under forces in the middle). The bound is
+   tried on both. */
+static void test_runs_on(void **state)
+{
+	(void)state;
+	static const double support[] = {0, 1, 2};
+
+	for (int i = 1; i < 20; i++) {
+		const double a = i / 20.0;
+		const struct beam_point p[] = {{a, 1}, {2 - a, 1}};
+		const struct beam_uniform u = {0, 2, i / 4.0};
+		const struct beam b = {.start = 0,
+				       .end = 2,
+				       .supports = 3,
+				       .support = support,
+				       .points = 2,
+				       .point = p,
+				       .uniforms = 1,
+				       .uniform = &u};
+		struct beam_forces f;
+
+		assert_true(beam_solve(&b, &f));
+		const double simple = fmax(a, 1 - a) + u.w / 2;
+
+		assert_true(fabs(f.shear.value) <= 1.5 * simple);
+		assert_true(f.reaction[1] <= 3 * simple);
+		/* the simple span's own largest moment, at the force or in the middle, bounds the
+		 * continuous one's */
+		const double at_force = a * (1 - a) + u.w * a * (1 - a) / 2,
+			     middle = fmin(a, 1 - a) / 2 + u.w / 8;
+
+		assert_true(fabs(beam_worst_moment(&f).value) <=
+			    fmax(at_force, middle) * (1 + 1e-12));
+	}
+	struct job job = spaced();
+	const double inner =
+		worst_rafter(run(&job), CHECK_RAFTER_SHEAR); /* span 11 ft of a run of 14 ft */
+
+	job.building.width = FT(22);
+	assert_true(inner > 1.3 * worst_rafter(run(&job), CHECK_RAFTER_SHEAR));
+}
+
+static void test_sharing(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+
+	job.mount.stagger = ANSWER_NO;
+	const double none = worst_rafter(run(&job), CHECK_RAFTER_BENDING);
+
+	job.framing.sharing = 0.4;
+	strcpy(job.framing.sharing_reason, "Letter");
+	const struct result *r = run(&job);
+
+	assert_true(worst_rafter(r, CHECK_RAFTER_BENDING) < none);
+	assert_int_equal(count(r, REMARK_SHARING), 1);
+}
+
+/* 28 ft wide, 5:12: the ridge is 5.83 ft above the plate; ties 1.4 ft up are at 0.24 of it: factor
+ * 0.76. */
+static void test_raised_ties(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+	const double low = worst_rafter(run(&job), CHECK_RAFTER_BENDING);
+
+	job.framing.tie_height = FT(1.4);
+	const struct result *r = run(&job);
+
+	assert_near(worst_rafter(r, CHECK_RAFTER_BENDING), low / (0.76 * 0.76), 1e-12);
+	assert_int_equal(count(r, REMARK_RAISED_TIES), 1);
+	job.framing.tie_height = FT(2);
+	assert_int_equal(run(&job)->verdict, NEEDS_ENGINEER);
+	job.framing.ridge = RIDGE_BEAM; /* then ties carry nothing */
+	assert_int_equal(count(run(&job), REMARK_TIES_TOO_HIGH), 0);
+}
+
+static void test_temperature(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+	const double cool = worst(run(&job), CHECK_WITHDRAWAL);
+
+	job.framing.temperature = (110 + 459.67) * 5 / 9;
+	assert_near(worst(run(&job), CHECK_WITHDRAWAL), cool / 0.8, 1e-12);
+	job.framing.temperature = (151 + 459.67) * 5 / 9;
+	const struct result *r = run(&job);
+
+	assert_int_equal(count(r, REMARK_HOT_WOOD), 1);
+	assert_int_equal(r->verdict, NEEDS_ENGINEER);
+}
+
+/* Bent both ways a rail is worse than bent one way; twice the second modulus halves that share. */
+static void test_rail_both_ways(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+
+	strcpy(job.rail.alloy, "6061-T6");
+	job.rail.section_modulus = 0.35 * M_PER_IN * M_PER_IN * M_PER_IN;
+	const struct pass *p = judged(run(&job));
+	const double one = p->line[0].check[CHECK_RAIL_MOMENT].ratio;
+
+	assert_false(p->line[0].check[CHECK_RAIL_BOTH_WAYS].rated);
+	job.rail.weak_section_modulus = 0.15 * M_PER_IN * M_PER_IN * M_PER_IN;
+	p = judged(run(&job));
+	const double both = p->line[0].check[CHECK_RAIL_BOTH_WAYS].ratio;
+
+	assert_true(both > one);
+	job.rail.weak_section_modulus *= 1e6;
+	assert_near(judged(run(&job))->line[0].check[CHECK_RAIL_BOTH_WAYS].ratio, one, 1e-4);
+}
+
+/* A joint every 4 ft: its moment is never more than the rail's largest; a weaker joint is worse in
+ * proportion. */
+static void test_rail_joint(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+
+	strcpy(job.rail.alloy, "6061-T6");
+	job.rail.section_modulus = 0.35 * M_PER_IN * M_PER_IN * M_PER_IN;
+	job.rail.stock_length = FT(4);
+	const struct result *r = run(&job);
+
+	assert_false(judged(r)->line[0].check[CHECK_RAIL_SPLICE].rated);
+	assert_int_equal(count(r, REMARK_UNCHECKED_SPLICE), 1);
+	job.rail.splice_moment = 30;
+	r = run(&job);
+	const struct check_value joint = judged(r)->line[0].check[CHECK_RAIL_SPLICE];
+
+	assert_true(joint.rated && joint.demand > 0);
+	assert_true(joint.demand <=
+		    judged(r)->line[0].check[CHECK_RAIL_MOMENT].demand * (1 + 1e-12));
+	job.rail.splice_moment = 15;
+	assert_near(judged(run(&job))->line[0].check[CHECK_RAIL_SPLICE].ratio, 2 * joint.ratio,
+		    1e-12);
+	job.rail.stock_length = FT(20);
+	assert_false(judged(run(&job))->line[0].check[CHECK_RAIL_SPLICE].rated);
+}
+
+static const struct remark *find(const struct result *r, enum remark_id id)
+{
+	for (int i = 0; i < r->remarks; i++)
+		if (r->remark[i].id == id)
+			return &r->remark[i];
+	fail_msg("remark %d is missing", (int)id);
+	return NULL;
+}
+
+/* 16 in bays leave 14-1/2 in between faces: M = P 14.5/4; the ends carry P/2 on 16d nails at 67 %
+   in end grain. It is sized, and an engineer is still asked for. */
+static void test_blocking(void **state)
+{
+	(void)state;
+	struct job job = spaced();
+
+	job.mount.between = BETWEEN_BLOCKING;
+	const struct result *r = run(&job);
+	const struct remark *bends = find(r, REMARK_BLOCK_BENDS),
+			    *nails = find(r, REMARK_BLOCK_NAILS);
+	const double S = IN(1.5) * IN(5.5) * IN(5.5) / 6;
+
+	assert_int_equal(r->verdict, NEEDS_ENGINEER);
+	assert_int_equal(count(r, REMARK_BLOCKING), 1);
+	/* the hole of the lag leaves 70 to 100 % of S */
+	assert_true(bends->value[1] >= bends->value[0] * IN(14.5) / 4 / S * 0.999);
+	assert_true(bends->value[1] <= bends->value[0] * IN(14.5) / 4 / (0.7 * S));
+	assert_near(nails->value[0], bends->value[0] / 2, 1e-12);
+	/* 16d, G 0.42, 1-1/2 in and 2 in: NDS-2018 Table 12N prints 120 */
+	assert_within(nails->value[1] / (LB(1) * 0.67 * 1.6), 120, 0.5);
+	assert_near(nails->value[2], ceil(nails->value[0] / nails->value[1]), 1e-12);
+	job.mount.between = BETWEEN_NOTHING;
+	assert_int_equal(count(run(&job), REMARK_BLOCKING), 0);
+}
+
+/* An unknown species is the weakest one; the same job with the better stamp written in gives the
+ * ratio that was promised. */
+static void test_better_fact(void **state)
+{
+	static struct check_workspace w;
+	static struct result r;
+	struct job job = spaced();
+
+	(void)state;
+	strcpy(job.framing.species, "Spruce-Pine-Fir (South)");
+	strcpy(job.framing.grade, "No.3");
+	check_run(&job, &r, &w);
+	assert_int_equal(count(&r, REMARK_BETTER_FACT), 0); /* written, not assumed */
+	job.origin[FIELD_FRAMING_SPECIES] = job.origin[FIELD_FRAMING_GRADE] = ORIGIN_ASSUMED;
+	check_run(&job, &r, &w);
+	const struct remark promised = *find(&r, REMARK_BETTER_FACT);
+
+	assert_true(promised.value[0] < promised.value[1]);
+	strcpy(job.framing.species, "Spruce-Pine-Fir");
+	strcpy(job.framing.grade, "No.2");
+	const struct result *known = run(&job);
+
+	if (judged(known)->attachments == judged(&r)->attachments)
+		assert_true(judged(known)->ratio <= promised.value[0] * (1 + 1e-12));
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(test_runs_on),        cmocka_unit_test(test_net_section),
+		cmocka_unit_test(test_bearing),        cmocka_unit_test(test_sharing),
+		cmocka_unit_test(test_raised_ties),    cmocka_unit_test(test_temperature),
+		cmocka_unit_test(test_rail_both_ways), cmocka_unit_test(test_rail_joint),
+		cmocka_unit_test(test_blocking),       cmocka_unit_test(test_better_fact),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
