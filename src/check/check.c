@@ -167,12 +167,12 @@ static bool set_up(struct context *c)
 	return true;
 }
 
-static void run(const struct job *job, struct result *r, bool prove)
+static void run(const struct job *job, struct result *r, enum effort effort)
 {
 	struct context c;
 
 	prepare(&c, job, r);
-	c.prove = prove;
+	c.effort = effort;
 	if (!c.code) {
 		REMARK_T(r, EDITION, (0), "of this job");
 		r->verdict = NEEDS_ENGINEER;
@@ -225,12 +225,17 @@ bool check_explain(const struct job *job, struct result *r, struct check_workspa
 
 void check_run_plain(const struct job *job, struct result *r)
 {
-	run(job, r, false);
+	run(job, r, EFFORT_FULL);
+}
+
+void check_run_quick(const struct job *job, struct result *r)
+{
+	run(job, r, EFFORT_QUICK);
 }
 
 void check_run(const struct job *job, struct result *r, struct check_workspace *w)
 {
-	run(job, r, true);
+	run(job, r, EFFORT_PROOF);
 	remedies_find(job, r, w);
 	better_fact_find(job, r, w);
 }

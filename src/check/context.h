@@ -58,6 +58,13 @@ struct strip_memo {
 /* Adjusted values of the rafter's lumber for each load duration, likewise. */
 #define LUMBER_MEMO 8
 
+/* How much the search for the fewest feet may work. */
+enum effort {
+	EFFORT_QUICK, /* one of many trials: a layout that holds is enough */
+	EFFORT_FULL,
+	EFFORT_PROOF /* and it says what stands in the way of one foot fewer */
+};
+
 struct context {
 	const struct job *job;
 	struct result *r;
@@ -111,7 +118,7 @@ struct context {
 	bool lumber_known;
 	struct lumber_piece lumber;
 
-	bool prove;                          /* the search may take the time to prove that its layout is the best */
+	enum effort effort;
 
 	struct coefficient_memo memo[COEFFICIENT_MEMO];
 	struct strip_memo strip[STRIP_MEMO];

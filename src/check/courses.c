@@ -158,7 +158,8 @@ static struct course_place place_of_line(const struct context *c, const struct c
 		p.plate_down = isfinite(foot.plate_up) ? foot.plate_down : given.down;
 		p.plate_side = fmax(k->row->plate_side_in, k->row->plate_width_in / 2) * M_PER_IN;
 	}
-	if (k->E > 0)
+	/* counted from the eave edge courses are only numbered: where the butts lie is not known */
+	if (k->E > 0 && job_given(c->job, FIELD_ROOF_FIRST_BUTT))
 		place_in_courses(c, k, line, &p);
 	return p;
 }

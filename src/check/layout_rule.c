@@ -15,15 +15,17 @@ static bool on_pipe(const struct job_pipe *p, double x, double y)
 {
 	const double d = isfinite(p->insulated_diameter) ? p->insulated_diameter : p->diameter;
 
-	return isfinite(p->at) && isfinite(p->up) && hypot(x - p->at, y - p->up) < d / 2 + PIPE_CLEARANCE;
+	return isfinite(p->at) && isfinite(p->up) &&
+	       hypot(x - p->at, y - p->up) < d / 2 + PIPE_CLEARANCE;
 }
 
 bool foot_blocked(const struct context *c, double x, double y)
 {
 	for (int i = 0; i < c->job->obstacles; i++) {
 		const struct job_obstacle *o = &c->job->obstacle[i];
-		const struct rectangle keep = { o->x - o->clearance, o->y - o->clearance, o->x + o->width + o->clearance,
-			                        o->y + o->height + o->clearance };
+		const struct rectangle keep = {o->x - o->clearance, o->y - o->clearance,
+					       o->x + o->width + o->clearance,
+					       o->y + o->height + o->clearance};
 
 		if (inside(x, y, &keep))
 			return true;
@@ -34,7 +36,8 @@ bool foot_blocked(const struct context *c, double x, double y)
 	return false;
 }
 
-bool splice_in_end_span(const struct context *c, const struct line *line, const double *x, int count)
+bool splice_in_end_span(const struct context *c, const struct line *line, const double *x,
+			int count)
 {
 	const double stock = c->job->rail.stock_length;
 
@@ -66,10 +69,24 @@ bool layout_breaks_rule(const struct context *c, const struct layout *layout)
 	return false;
 }
 
+static void collectors_tell(struct context *c)
+{
+	for (int i = 0; i < c->r->collectors; i++)
+		for (int k = 0; k < c->job->obstacles; k++) {
+			const struct job_obstacle *o = &c->job->obstacle[k];
+			const struct rectangle *r = &c->r->collector[i];
+
+			if (o->x < r->x1 && o->x + o->width > r->x0 && o->y < r->y1 &&
+			    o->y + o->height > r->y0)
+				REMARK(c->r, OVER_OBSTACLE, i + 1, k + 1);
+		}
+}
+
 void layout_rules_tell(struct context *c, const struct pass *pass)
 {
 	const double limit = c->job->mount.max_spacing;
 
+	collectors_tell(c);
 	for (int i = 0; i < pass->attachments; i++)
 		if (foot_blocked(c, pass->attachment[i].x, pass->attachment[i].y))
 			REMARK(c->r, FOOT_BLOCKED, pass->attachment[i].number);

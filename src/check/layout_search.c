@@ -1,9 +1,11 @@
 /* SPDX-License-Identifier: MIT */
-/* Fewest feet over all lines together under the whole check, or the best layout with a wanted number.
+/* Fewest feet over all lines together under the whole check, or the best layout with a wanted
+   number.
 
-   What the search asks of a foot rests on this: wind at a foot depends on its tributary area, and so on its neighbours, alone;
-   with that, its forces grow with the width of rail that it carries, and most often in proportion to it (not where somebody
-   stands on the rail, say). A test holds the search against trying every layout under the whole check. */
+   What the search asks of a foot rests on this: wind at a foot depends on its tributary area, and
+   so on its neighbours, alone; with that, its forces grow with the width of rail that it carries,
+   and most often in proportion to it (not where somebody stands on the rail, say). A test holds the
+   search against trying every layout under the whole check. */
 #include "check/layout_search.h"
 
 #include <math.h>
@@ -17,7 +19,8 @@
 #include "roof/search.h"
 
 #define MEMO 4096
-/* Steps of the search that one question may take: for one of many trial runs, and for a proof that is asked for. */
+/* Steps of the search that one question may take: for one of many trial runs, and for a proof that
+ * is asked for. */
 #define WORK_TRIAL 8000
 #define WORK_PROOF 400000
 
@@ -32,12 +35,12 @@ enum answer { NOT_ASKED, PROPORTIONAL, OTHERWISE };
 
 struct finder {
 	struct context *c;
-	struct pass *pass;         /* store for trial runs */
+	struct pass *pass; /* store for trial runs */
 	const double *cantilever;
 	struct search_problem problem;
 	struct search_line line[LINE_MAX];
 	enum answer proportional[LINE_MAX]; /* feet of this line: ratio to width */
-	double rail;               /* capacity, N m; NAN */
+	double rail;                        /* capacity, N m; NAN */
 	struct memo memo[MEMO];
 	struct layout layout;
 };
@@ -47,24 +50,26 @@ static struct attachment standing(const struct finder *f, int line, int a, int b
 {
 	const struct line *l = &f->c->line[line];
 	const double *x = f->c->r->rafter_x;
-	const double left = a < 0 ? l->x0 : (x[a] + x[b]) / 2, right = c < 0 ? l->x1 : (x[b] + x[c]) / 2;
+	const double left = a < 0 ? l->x0 : (x[a] + x[b]) / 2,
+		     right = c < 0 ? l->x1 : (x[b] + x[c]) / 2;
 
-	return (struct attachment){ .number = 1,
-		                    .line = line,
-		                    .rafter = b,
-		                    .x = x[b],
-		                    .y = l->y,
-		                    .tributary = { left, l->y_low, right, l->y_high },
-		                    .tributary_width = right - left,
-		                    .tributary_depth = l->y_high - l->y_low,
-		                    .area = (right - left) * (l->y_high - l->y_low),
-		                    .reaction_width = right - left };
+	return (struct attachment){.number = 1,
+				   .line = line,
+				   .rafter = b,
+				   .x = x[b],
+				   .y = l->y,
+				   .tributary = {left, l->y_low, right, l->y_high},
+				   .tributary_width = right - left,
+				   .tributary_depth = l->y_high - l->y_low,
+				   .area = (right - left) * (l->y_high - l->y_low),
+				   .reaction_width = right - left};
 }
 
 /* The rafter under this foot and no other. */
 static double lone_rafter(const struct finder *f, const struct attachment *foot)
 {
-	const struct attachment kept = f->pass->attachment[0]; /* whoever asks may be filling the pass */
+	const struct attachment kept =
+		f->pass->attachment[0]; /* whoever asks may be filling the pass */
 	const int attachments = f->pass->attachments;
 
 	f->pass->attachments = 1;
@@ -82,14 +87,14 @@ static double ratio_at(const struct finder *f, const struct attachment *foot, do
 	struct attachment t = *foot;
 
 	memset(t.check, 0, sizeof t.check);
-	t.uplift = t.down = t.slope = (struct force){ 0 };
+	t.uplift = t.down = t.slope = (struct force){0};
 	t.reaction_width = width;
 	attachment_hold(f->c, &t);
 	return t.ratio;
 }
 
-/* Ratio per metre of rail; 0 where it is not in proportion. Whether it is depends on what else acts on the feet of a line
-   (somebody on the rail, snow that is held), not on which foot it is. */
+/* Ratio per metre of rail; 0 where it is not in proportion. Whether it is depends on what else acts
+   on the feet of a line (somebody on the rail, snow that is held), not on which foot it is. */
 static double per_metre(struct finder *f, const struct attachment *foot)
 {
 	enum answer *p = &f->proportional[foot->line];
@@ -105,18 +110,22 @@ static double per_metre(struct finder *f, const struct attachment *foot)
 static const struct memo *known(struct finder *f, int line, int a, int b, int c)
 {
 	const char *combination;
-	struct memo *m = &f->memo[(unsigned)(line * 1931 + b * 131 + (b - a) * 17 + (c - b) * 257) % MEMO];
+	struct memo *m =
+		&f->memo[(unsigned)(line * 1931 + b * 131 + (b - a) * 17 + (c - b) * 257) % MEMO];
 
 	if (m->b == b && m->line == line && m->a == a && m->c == c)
 		return m;
 	struct attachment t = standing(f, line, a, b, c);
 
 	attachment_run(f->c, &t);
-	*m = (struct memo){ (short)line, (short)a, (short)b, (short)c, { per_metre(f, &t), 0, t.ratio }, t.p_up, t.p_down, t.ratio };
+	*m = (struct memo){
+		(short)line, (short)a, (short)b, (short)c, {per_metre(f, &t), 0, t.ratio},
+		t.p_up,      t.p_down, t.ratio};
 	if (isfinite(f->rail))
-		m->cost.moment = rail_load(f->c, &t, 1, isfinite(f->c->job->rail.allowable_moment), &combination) *
-		                 t.tributary_depth / f->rail;
-	if (f->problem.rafters_add && t.ratio <= 1)
+		m->cost.moment = rail_load(f->c, &t, 1, isfinite(f->c->job->rail.allowable_moment),
+					   &combination) *
+				 t.tributary_depth / f->rail;
+	if (f->problem.rafters_add && f->c->effort != EFFORT_QUICK && t.ratio <= 1)
 		m->cost.alone = fmax(m->cost.alone, lone_rafter(f, &t));
 	return m;
 }
@@ -126,8 +135,10 @@ static struct search_cost cost(void *context, int line, int a, int b, int c)
 	return known(context, line, a, b, c)->cost;
 }
 
-/* Foot i of `count` feet on a line, as the pass would have it; its width of rail is set by the caller. */
-static struct attachment foot_of(struct finder *f, int line, const unsigned char *rafter, int count, int i)
+/* Foot i of `count` feet on a line, as the pass would have it; its width of rail is set by the
+ * caller. */
+static struct attachment foot_of(struct finder *f, int line, const unsigned char *rafter, int count,
+				 int i)
 {
 	const int a = i > 0 ? rafter[i - 1] : -1, c = i + 1 < count ? rafter[i + 1] : -1;
 	const struct memo *m = known(f, line, a, rafter[i], c);
@@ -144,7 +155,7 @@ static double whole(void *context, int line, const unsigned char *rafter, int co
 	struct finder *f = context;
 	const struct line *l = &f->c->line[line];
 	struct attachment *feet = f->pass->attachment;
-	struct rail_line rail = { .line = line, .cantilever_limit = f->cantilever[line] };
+	struct rail_line rail = {.line = line, .cantilever_limit = f->cantilever[line]};
 	double x[RAFTER_MAX], ratio = 0;
 
 	for (int i = 0; i < count; i++) {
@@ -156,22 +167,27 @@ static double whole(void *context, int line, const unsigned char *rafter, int co
 	rail_run(f->c, l, feet, count, &rail, NULL);
 	for (int i = 0; i < count; i++) {
 		width[i] = fmax(feet[i].reaction_width, feet[i].tributary_width);
-		ratio = fmax(ratio, width[i] > feet[i].tributary_width ? ratio_at(f, &feet[i], width[i]) : feet[i].ratio);
+		ratio = fmax(ratio, width[i] > feet[i].tributary_width
+					    ? ratio_at(f, &feet[i], width[i])
+					    : feet[i].ratio);
 	}
 	return fmax(ratio, rail.ratio);
 }
 
-static double rafter(void *context, int rafter, const struct search_layout *layout, int lines, const double *width)
+static double rafter(void *context, int rafter, const struct search_layout *layout, int lines,
+		     const double *width)
 {
 	struct finder *f = context;
-	const int reach = f->c->job->framing.sharing > 0 ? 1 : 0; /* its neighbours may hand it a share */
+	const int reach =
+		f->c->job->framing.sharing > 0 ? 1 : 0; /* its neighbours may hand it a share */
 	int n = 0;
 
 	for (int l = 0, first = 0; l < lines; first += layout->count[l], l++)
 		for (int i = 0; i < layout->count[l]; i++) {
 			if (abs(layout->rafter[first + i] - rafter) > reach || n == ATTACHMENT_MAX)
 				continue;
-			f->pass->attachment[n] = foot_of(f, l, &layout->rafter[first], layout->count[l], i);
+			f->pass->attachment[n] =
+				foot_of(f, l, &layout->rafter[first], layout->count[l], i);
 			f->pass->attachment[n++].reaction_width = width[first + i];
 		}
 	f->pass->attachments = n;
@@ -208,7 +224,8 @@ static bool same_places(const struct context *c, int a, int b)
 	return p->row == q->row && at_most(p->x0, q->x0) && at_least(p->x0, q->x0);
 }
 
-/* Lines come in twos, lower and upper. Aligned only if the job says so, aside only if it asks; else as the search likes. */
+/* Lines come in twos, lower and upper. Aligned only if the job says so, aside only if it asks; else
+ * as the search likes. */
 static void line_set(struct finder *f, int i)
 {
 	const struct context *c = f->c;
@@ -217,8 +234,12 @@ static void line_set(struct finder *f, int i)
 	const bool upper = i % 2 == 1 && same_places(c, i - 1, i);
 	const enum yes_no stagger = c->job->mount.stagger;
 
-	*s = (struct search_line){ .x0 = c->line[i].x0, .x1 = c->line[i].x1, .cantilever = f->cantilever[i],
-		                   .bay = isfinite(limit) ? limit : HUGE_VAL, .copies = -1, .apart = -1 };
+	*s = (struct search_line){.x0 = c->line[i].x0,
+				  .x1 = c->line[i].x1,
+				  .cantilever = f->cantilever[i],
+				  .bay = isfinite(limit) ? limit : HUGE_VAL,
+				  .copies = -1,
+				  .apart = -1};
 	for (int k = 0; k < c->r->rafters; k++)
 		if (at_least(c->r->rafter_x[k], s->x0) && at_most(c->r->rafter_x[k], s->x1) &&
 		    !foot_blocked(c, c->r->rafter_x[k], c->line[i].y))
@@ -241,7 +262,8 @@ static void line_pair(struct search_line *lower, const struct search_line *upper
 	lower->places = n;
 }
 
-static void prepare(struct finder *f, struct context *c, const struct layout *layout, struct pass *pass)
+static void prepare(struct finder *f, struct context *c, const struct layout *layout,
+		    struct pass *pass)
 {
 	f->c = c;
 	f->pass = pass;
@@ -256,20 +278,21 @@ static void prepare(struct finder *f, struct context *c, const struct layout *la
 	for (int i = 0; i < c->lines; i++)
 		if (f->line[i].copies >= 0)
 			line_pair(&f->line[f->line[i].copies], &f->line[i]);
-	f->problem = (struct search_problem){ .x = c->r->rafter_x,
-		                              .lines = c->lines,
-		                              .line = f->line,
-		                              .floor = pass_collector_ratio(c, pass),
-		                              .grows = c->job->coefficients == 0,
-		                              .rafters_add = true,
-		                              .context = f,
-		                              .cost = cost,
-		                              .whole = whole,
-		                              .rafter = rafter,
-		                              .accept = accept };
+	f->problem = (struct search_problem){.x = c->r->rafter_x,
+					     .lines = c->lines,
+					     .line = f->line,
+					     .floor = pass_collector_ratio(c, pass),
+					     .grows = c->job->coefficients == 0,
+					     .rafters_add = true,
+					     .context = f,
+					     .cost = cost,
+					     .whole = whole,
+					     .rafter = rafter,
+					     .accept = accept};
 }
 
-/* The best with exactly n feet, whatever its ratio: the limit is raised until something is found. */
+/* The best with exactly n feet, whatever its ratio: the limit is raised until something is found.
+ */
 static bool best_of(const struct finder *f, int n, double limit, long *work, struct search_state *s)
 {
 	for (; limit < 1e3; limit *= 1.5) {
@@ -296,11 +319,12 @@ static void one_fewer(struct finder *f, struct search_state *s)
 	r->fewer_governs = f->pass->governs;
 }
 
-/* From the least number that single feet allow upwards, to that of the layout that is known to hold. */
+/* From the least number that single feet allow upwards, to that of the layout that is known to
+ * hold. */
 static bool fewest(struct finder *f, int most, double ratio, struct search_state *s)
 {
 	struct search_result *r = &f->c->r->search;
-	long work = f->c->prove ? WORK_PROOF : WORK_TRIAL;
+	long work = f->c->effort == EFFORT_QUICK ? WORK_TRIAL : WORK_PROOF;
 
 	r->bound = search_least(&f->problem, 1, s);
 	r->settled = false;
@@ -338,7 +362,7 @@ bool layout_search(struct context *c, struct layout *layout, struct pass *pass)
 	long work = WORK_PROOF;
 	bool found;
 
-	c->r->search = (struct search_result){ .ran = true, .wanted = wanted };
+	c->r->search = (struct search_result){.ran = true, .wanted = wanted};
 	prepare(&f, c, layout, pass);
 	if (wanted > 0) {
 		found = best_of(&f, wanted, 1, &work, &s);
@@ -352,46 +376,8 @@ bool layout_search(struct context *c, struct layout *layout, struct pass *pass)
 	else if (holds && wanted == 0)
 		c->r->search.feet = feet;
 	c->r->search.found = found || (holds && wanted == 0);
-	if (c->prove && wanted == 0 && c->r->search.found && c->r->search.bound == c->r->search.feet)
+	if (c->effort == EFFORT_PROOF && wanted == 0 && c->r->search.found &&
+	    c->r->search.bound == c->r->search.feet)
 		one_fewer(&f, &s);
 	return found;
-}
-
-static void tell_fewest(struct context *c)
-{
-	const struct search_result *r = &c->r->search;
-
-	if (r->feet == 2 * c->lines)
-		REMARK(c->r, FEWEST_PAIRS, r->feet, c->lines);
-	else if (r->fewer && r->fewer_settled)
-		REMARK_T(c->r, FEWEST, (r->feet, r->feet - 1, r->fewer_ratio), check_words(r->fewer_governs));
-	else if (r->fewer)
-		REMARK_T(c->r, FEWEST_ABOUT, (r->feet, r->feet - 1, r->fewer_ratio), check_words(r->fewer_governs));
-	else
-		REMARK(c->r, FEWEST_ALONE, r->feet);
-}
-
-void layout_search_tell(struct context *c)
-{
-	const struct search_result *r = &c->r->search;
-
-	if (!r->ran)
-		return;
-	if (r->wanted > 0) {
-		if (!r->found)
-			REMARK(c->r, HOLES_NONE, r->wanted);
-		else if (r->best)
-			REMARK(c->r, HOLES_BEST, r->wanted);
-		else
-			REMARK(c->r, HOLES_OPEN, r->wanted);
-		return;
-	}
-	if (r->found && r->bound == r->feet)
-		tell_fewest(c);
-	else if (r->found)
-		REMARK(c->r, FEWEST_OPEN, r->feet, r->bound);
-	else if (r->settled)
-		REMARK(c->r, NONE_HOLDS, 0);
-	if (r->found && r->best)
-		REMARK(c->r, BEST_LAYOUT, 0);
 }

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Every figure is a run of the whole check on a changed job. Inputs are moved one at a time on the layout that the job has as
-   it stands: a new layout would hide what the input does. */
+/* Every figure is a run of the whole check on a changed job. Inputs are moved one at a time on the
+   layout that the job has as it stands: a new layout would hide what the input does. */
 #include "check/margin.h"
 
 #include <math.h>
@@ -28,7 +28,7 @@ enum field_id margin_field(enum margin_id id)
 const char *margin_words(enum margin_id id, bool worse)
 {
 	static const char *const words[][2] = {
-#define M(id, field, worse, better) { better, worse },
+#define M(id, field, worse, better) {better, worse},
 		MARGINS(M)
 #undef M
 	};
@@ -61,7 +61,8 @@ static struct margin_side rate(struct trial *t)
 	pass->complete = false;
 	const bool holds = check_layout(&t->w->job, &t->w->result, t->curve, &t->layout, pass);
 
-	return (struct margin_side){ true, holds && !fails(&t->w->result), pass->complete ? pass->ratio : HUGE_VAL };
+	return (struct margin_side){true, holds && !fails(&t->w->result),
+				    pass->complete ? pass->ratio : HUGE_VAL};
 }
 
 static bool species(struct job *job, int sign)
@@ -76,7 +77,7 @@ static bool species(struct job *job, int sign)
 
 static bool grade(struct job *job, int sign)
 {
-	static const char *const grades[] = { "Select Structural", "No.1", "No.2", "No.3" };
+	static const char *const grades[] = {"Select Structural", "No.1", "No.2", "No.3"};
 	const int n = sizeof grades / sizeof *grades;
 
 	for (int i = 0; i < n; i++)
@@ -99,7 +100,8 @@ static bool thread(struct job *job, int sign)
 	double *T = &job->fastener.thread_length;
 
 	if (isnan(*T))
-		*T = fmin(job->fastener.length / 2 + 0.5 * M_PER_IN, fmin(6 * M_PER_IN, job->fastener.length));
+		*T = fmin(job->fastener.length / 2 + 0.5 * M_PER_IN,
+			  fmin(6 * M_PER_IN, job->fastener.length));
 	*T -= sign * 0.25 * M_PER_IN;
 	return *T > 0 && at_most(*T, job->fastener.length);
 }
@@ -162,16 +164,17 @@ typedef bool move(struct job *job, int sign);
 
 /* sign 1 is the worse way, for all but pitch and dead load: those are sorted afterwards. */
 static move *const moves[] = {
-	[MARGIN_SPECIES] = species,   [MARGIN_GRADE] = grade,       [MARGIN_SPAN] = span, [MARGIN_THREAD] = thread,
-	[MARGIN_LAYERS] = layers,     [MARGIN_DRILLING] = drilling, [MARGIN_EXPOSURE] = exposure,
-	[MARGIN_WIND] = wind,         [MARGIN_SNOW] = snow,         [MARGIN_HEIGHT] = height,
-	[MARGIN_PITCH] = pitch,       [MARGIN_DEAD] = dead,         [MARGIN_COEFFICIENTS] = NULL,
+	[MARGIN_SPECIES] = species,   [MARGIN_GRADE] = grade,   [MARGIN_SPAN] = span,
+	[MARGIN_THREAD] = thread,     [MARGIN_LAYERS] = layers, [MARGIN_DRILLING] = drilling,
+	[MARGIN_EXPOSURE] = exposure, [MARGIN_WIND] = wind,     [MARGIN_SNOW] = snow,
+	[MARGIN_HEIGHT] = height,     [MARGIN_PITCH] = pitch,   [MARGIN_DEAD] = dead,
+	[MARGIN_COEFFICIENTS] = NULL,
 };
 
 static struct margin_side side(struct trial *t, enum margin_id id, int sign)
 {
 	t->w->job = *t->job;
-	return moves[id](&t->w->job, sign) ? rate(t) : (struct margin_side){ .known = false };
+	return moves[id](&t->w->job, sign) ? rate(t) : (struct margin_side){.known = false};
 }
 
 /* Both curves on the same layout, where they differ. */
@@ -193,7 +196,8 @@ static void fill_row(struct trial *t, struct margin_row *row, enum margin_id id)
 {
 	const enum wind_curve curve = t->curve;
 
-	*row = (struct margin_row){ .id = id, .origin = (enum field_origin)t->job->origin[margin_field(id)] };
+	*row = (struct margin_row){.id = id,
+				   .origin = (enum field_origin)t->job->origin[margin_field(id)]};
 	if (!moves[id]) {
 		both_curves(t, row);
 		t->curve = curve;
@@ -254,7 +258,7 @@ static bool holds_at(struct trial *t, enum growth_id id, double value)
 /* More wind or snow never helps a fixed layout: bisection. */
 static struct growth bisect(struct trial *t, enum growth_id id, double now, double low, double high)
 {
-	struct growth g = { .now = now, .most = NAN };
+	struct growth g = {.now = now, .most = NAN};
 
 	if (!holds_at(t, id, low))
 		return g;
@@ -276,7 +280,7 @@ static struct growth bisect(struct trial *t, enum growth_id id, double now, doub
 
 static bool whole_holds(struct trial *t)
 {
-	check_run_plain(&t->w->job, &t->w->result);
+	check_run_quick(&t->w->job, &t->w->result);
 	const struct result *r = &t->w->result;
 
 	return r->passes > 0 && r->pass[r->judged].holds && !fails(r);
@@ -285,7 +289,7 @@ static bool whole_holds(struct trial *t)
 /* A wanted spacing in whole rafter spacings, from one upwards, as the user would set it. */
 static struct growth spacing(struct trial *t, const struct result *r, double bay, double width)
 {
-	struct growth g = { .now = 0, .most = NAN };
+	struct growth g = {.now = 0, .most = NAN};
 	const struct pass *p = &r->pass[r->judged];
 
 	for (int i = 0; i < p->lines; i++)
@@ -307,7 +311,7 @@ static struct growth spacing(struct trial *t, const struct result *r, double bay
 /* One column more at a time to the right, on a new layout each. */
 static struct growth columns(struct trial *t, double plane_length)
 {
-	struct growth g = { .now = t->job->collector.columns, .most = NAN };
+	struct growth g = {.now = t->job->collector.columns, .most = NAN};
 
 	for (int n = 1; n * t->job->collector.rows <= COLLECTOR_MAX; n++) {
 		t->w->job = *t->job;
@@ -339,10 +343,10 @@ static void layout_of(const struct result *r, struct layout *layout)
 
 void margin_find(const struct job *job, struct check_workspace *w, struct margin *out)
 {
-	struct trial t = { .job = job, .w = w };
+	struct trial t = {.job = job, .w = w};
 	const struct result *r = &w->result;
 
-	*out = (struct margin){ .rated = false };
+	*out = (struct margin){.rated = false};
 	w->job = *job;
 	check_run_plain(&w->job, &w->result);
 	if (r->passes == 0 || !r->pass[r->judged].complete)

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* Bending, shear and deflection of the rafters under the feet, as they are and with the array, under every
-   combination. Simple spans from support to support: for a rafter that runs on over a purlin or wall this bounds the span
-   moment. Not rated: the net section at the lead holes, the tail outside the wall, axial force. */
+/* Bending, shear, bearing and deflection of the rafters under the feet, as they are and with the array, under every
+   combination. Simple spans from support to support; where the rafter may run on over an inner support, the moment there and a
+   bound on its shear count too (rafter_extra.c). At a foot the section less its hole counts. Not rated: the tail outside the
+   wall, axial force. */
 #include "check/rafter_check.h"
 
 #include <math.h>
@@ -131,6 +132,17 @@ static void rate(struct context *c, const struct rafter_case *k, const struct ra
 
 		keep(check, CHECK_RAFTER_UPLIFT,
 		     rafter_bending_stress(c, trace, f->hogging.value, f->hogging_at_point, z.S),
+		     b.permitted ? lumber_bending(trace, v.Fb_star, b.CL) * ties : 0, k->k->text, duration);
+	}
+	/* over an inner support; what is pressed there on the lower edge is held at the support and, under a uniform load, ends
+	   a quarter of the span away */
+	const double inner = rafter_inner_moment(c, f);
+
+	if (fabs(inner) > 0) {
+		const struct stability b = member_stability(trace, m->breadth, m->depth, inner < 0 ? f->slope_length / 4 : 0,
+		                                            UNBRACED_OTHER, v.Emin_prime, v.Fb_star);
+
+		keep(check, k->lift ? CHECK_RAFTER_UPLIFT : CHECK_RAFTER_BENDING, member_bending_stress(trace, inner, z.S),
 		     b.permitted ? lumber_bending(trace, v.Fb_star, b.CL) * ties : 0, k->k->text, duration);
 	}
 	if (rafter_bearing(c, trace, f, &v, &demand, &capacity))

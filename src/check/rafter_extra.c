@@ -53,6 +53,16 @@ static void heel(struct context *c)
 			   c->theta));
 }
 
+/* An inner support that the rafter may run over: the span is shorter than the run from wall to
+ * ridge. */
+static bool runs_on(const struct context *c)
+{
+	const struct job_building *b = &c->job->building;
+	const double run = b->form == FORM_GABLE || b->form == FORM_HIP ? b->width / 2 : b->width;
+
+	return at_most(c->job->framing.span, run - M_PER_FT);
+}
+
 void rafter_extra_prepare(struct context *c)
 {
 	const struct job_framing *f = &c->job->framing;
@@ -60,6 +70,10 @@ void rafter_extra_prepare(struct context *c)
 	c->net_share = 1;
 	ties(c);
 	heel(c);
+	if (f->kind == FRAMING_RAFTER && runs_on(c))
+		REMARK(c->r, RUNS_ON, f->span);
+	if (isfinite(f->sharing) && f->sharing > 0)
+		REMARK_T(c->r, SHARING, (f->sharing), f->sharing_reason);
 	if (c->hole <= 0 || c->hole_depth <= 0 || !c->lumber_known)
 		return;
 	const struct net_section n =
@@ -68,8 +82,6 @@ void rafter_extra_prepare(struct context *c)
 	c->net_share = fmin(n.top, n.bottom);
 	if (f->kind == FRAMING_RAFTER)
 		REMARK(c->r, NET_SECTION, c->hole, c->hole_depth, c->net_share);
-	if (isfinite(f->sharing) && f->sharing > 0)
-		REMARK_T(c->r, SHARING, (f->sharing), f->sharing_reason);
 }
 
 double rafter_bending_stress(const struct context *c, struct trace *trace, double moment,
@@ -86,16 +98,6 @@ double rafter_bending_stress(const struct context *c, struct trace *trace, doubl
 	return member_bending_stress(trace, net, S * c->net_share);
 }
 
-/* An inner support that the rafter may run over: the span is shorter than the run from wall to
- * ridge. */
-static bool runs_on(const struct context *c)
-{
-	const struct job_building *b = &c->job->building;
-	const double run = b->form == FORM_GABLE || b->form == FORM_HIP ? b->width / 2 : b->width;
-
-	return at_most(c->job->framing.span, run - M_PER_FT);
-}
-
 /* Two equal spans: the inner support adds its moment over the span to the shear, 5/8 in place of
    1/2 under a uniform load, up to 3/2 times the simple span's under forces near the outer ends; the
    span moment is never more than the simple span's. 3/2 and, for the support, twice that bound
@@ -106,6 +108,13 @@ static bool runs_on(const struct context *c)
 double rafter_shear(const struct context *c, double V)
 {
 	return runs_on(c) ? INNER_SHEAR * V : V;
+}
+
+double rafter_inner_moment(const struct context *c, const struct rafter_forces *f)
+{
+	if (!runs_on(c))
+		return 0;
+	return fabs(f->held_lower) > fabs(f->held_upper) ? f->held_lower : f->held_upper;
 }
 
 bool rafter_bearing(const struct context *c, struct trace *trace, const struct rafter_forces *f,

@@ -23,4 +23,7 @@ bool rafter_bearing(const struct context *c, struct trace *trace, const struct r
 /* Shear that a rafter has where it may run on over an inner support, N: V of the simple span, or a bound on it. */
 double rafter_shear(const struct context *c, double V);
 
+/* Moment over an inner support, N m, sagging positive: the worse end's. 0 where the rafter does not run on. */
+double rafter_inner_moment(const struct context *c, const struct rafter_forces *f);
+
 #endif

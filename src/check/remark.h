@@ -90,6 +90,8 @@ enum remark_kind {
 	  "the rafter.")                                                                                          \
 	R(NET_SECTION, NOTE, "At each foot a hole {0 in 3} wide and {1 in 2} deep leaves {2 % 0} of the rafter's section modulus (NDS " \
 	  "3.1.2); bending there is held against that.")                                                          \
+	R(RUNS_ON, NOTE, "The span is shorter than the way from wall to ridge, so the rafter is taken to run on over an inner support: "   \
+	  "its moment there is rated, its shear counted half as much again. The tail and unequal spans may ask for more.") \
 	R(HEEL_THRUST, NOTE, "The rafters push outward at the heel with up to {0 lb/ft} of eave with the array, {1 lb/ft} before; ties " \
 	  "and heel nails are not rated.")                                                                        \
 	R(BLOCKING, ENGINEER, "Feet between rafters stand on blocks, and the force down the slope goes across a block's grain: its edge " \
@@ -158,6 +160,9 @@ enum remark_kind {
 	R(SNOW_MINIMUM, NOTE, "The roof snow {0 psf 1} is the authority's own minimum.")                          \
 	R(PUMP_HEAT, NOTE, "Heat that a pump could send to the collectors to melt snow is no design reduction: "  \
 	  "the pump may fail in the storm that brings the snow.")                                                 \
+	R(METAL_NEVER, NOTE, "Never {t0} with {t1}: {t2}. Choose another metal or keep every drop of water apart.") \
+	R(METAL_APART, NOTE, "Keep {t0} apart from {t1}: {t2}.")                                                  \
+	R(METAL_UNLISTED, NOTE, "Of {t0} on {t1} the table of metals says nothing: ask the makers.")               \
 	R(WALK_GAP, NOTE, "Between the rows {0 in 1} are left open, room to stand: roof live load is applied there.")  \
 	R(FIVE_PERCENT, NOTE, "The rafter's {t0} rises by {0 % 1}, more than 5 %: the existing-building code ({t1} " \
 	  "and siblings) asks for today's strength; that is the rafter check above.")                             \
@@ -220,6 +225,7 @@ enum remark_kind {
 	R(COURSE_UNMEASURED, ASSUMED, "The first butt line is taken at the eave edge: whether holes land well in the courses is not known. "  \
 	  "Verify: measure it and give `roof.first-butt`.")                                                       \
 	R(SEAM_CLOSE, NOTE, "{0 n} attachments, the first of them number {1 n}, stand nearer than {2 tape} to a seam: no room for a base.")  \
+	R(OVER_OBSTACLE, UNCHECKED, "Collector {0 n} lies over obstacle {1 n}: whether that ends below the collector is not known.")  \
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \
 	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: no inertia or no limit is given.")         \
 	R(UNCHECKED_RAIL_WEAK, UNCHECKED, "The rail's bending down the slope: no section modulus about that axis is given.") \
@@ -233,6 +239,7 @@ enum remark_kind {
 	R(UNCHECKED_SEISMIC, UNCHECKED, "Earthquake on the array and its feet.")                                  \
 	R(UNCHECKED_SLIDING, UNCHECKED, "Snow sliding from the collectors onto lower roofs, gutters, doors and walks.") \
 	R(UNCHECKED_CLAMPS, UNCHECKED, "Clamps between collector and rail; bolts, torque and corrosion.")         \
+	R(UNCHECKED_METALS, UNCHECKED, "Which metals touch or drip on each other: none is given (element `metals`).") \
 	R(UNCHECKED_LATERAL, UNCHECKED, "The building's lateral system (10 % rule).")
 
 enum remark_id {

@@ -151,7 +151,7 @@ static bool spacing_holds(struct check_workspace *w, double *value)
 
 	for (double s = widest(&w->result); bay > 0 && s > 0; s -= bay) {
 		w->job.mount.spacing = s;
-		check_run_plain(&w->job, &w->result);
+		check_run_quick(&w->job, &w->result);
 		*value = s;
 		if (cured(&w->result))
 			return true;
@@ -166,7 +166,7 @@ static bool try_one(const struct job *job, struct result *r, struct check_worksp
 	w->job = *job;
 	if (!changes[i].apply(&w->job, &value))
 		return false;
-	check_run_plain(&w->job, &w->result);
+	check_run_quick(&w->job, &w->result);
 	if (!cured(&w->result) || (changes[i].apply == closer && !spacing_holds(w, &value)))
 		return false;
 	say(job, r, &changes[i], value, &w->result);
@@ -180,7 +180,7 @@ static bool try_two(const struct job *job, struct result *r, struct check_worksp
 	w->job = *job;
 	if (!changes[i].apply(&w->job, &first) || !changes[j].apply(&w->job, &second))
 		return false;
-	check_run_plain(&w->job, &w->result);
+	check_run_quick(&w->job, &w->result);
 	if (!cured(&w->result) || (changes[i].apply == closer && !spacing_holds(w, &first)))
 		return false;
 	REMARK(r, REMEDY_BOTH, 0);

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "check/attachment.h"
+#include "check/metals.h"
 #include "check/block_check.h"
 #include "check/layout_rule.h"
 #include "check/layout_search.h"
@@ -196,6 +197,7 @@ void verdict_give(struct context *c)
 	if (c->couple_unknown)
 		REMARK(r, LEVER_ARM, c->job->mount.height);
 	block_check(c);
+	check_metals(c);
 	unchecked(c);
 	if (any(r, REMARK_ENGINEER) || differ)
 		r->verdict = NEEDS_ENGINEER;

@@ -23,9 +23,10 @@ static bool read_job(struct room *room, const struct options *o, struct problem_
 	return job_read_file(o->word[0], set, n + o->sets, &room->job, problems);
 }
 
-static enum exit_status margin(struct room *room, const struct options *o, struct problem_list *problems)
+static enum exit_status margin(struct room *room, const struct options *o,
+			       struct problem_list *problems)
 {
-	const struct margin_view view = { &room->job, &room->margin };
+	const struct margin_view view = {&room->job, &room->margin};
 
 	if (!read_job(room, o, problems))
 		return EXIT_INPUT;
@@ -39,7 +40,8 @@ static enum exit_status margin(struct room *room, const struct options *o, struc
 	return command_write_text(d, o, problems);
 }
 
-enum exit_status command_margin(const struct command *c, const struct options *o, struct problem_list *problems)
+enum exit_status command_margin(const struct command *c, const struct options *o,
+				struct problem_list *problems)
 {
 	if (o->words != 1)
 		return command_misused(c, problems, o->words ? o->word[1] : NULL, "one job file");

@@ -44,6 +44,8 @@ const struct element_row element_table[ELEMENT_COUNT] = {
 				      "How the ground shakes, for the force on array and feet."),
 	[ELEMENT_EXISTING] = SINGLE("existing", JOB, EXISTING_WEIGHT, EXISTING_IRC_HOUSE,
 				    "The building as it stands, for the rules on existing buildings."),
+	[ELEMENT_METALS] = SINGLE("metals", JOB, METALS_FLASHING, METALS_TREATED_WOOD,
+				  "What flashings, feet, fasteners and pipes are made of."),
 	[ELEMENT_HILL] = SINGLE("hill", JOB, HILL_SHAPE, HILL_UPPER_HALF,
 				"A hill, ridge or escarpment under the house."),
 	[ELEMENT_PIPE] = REPEATED("pipe", JOB, PIPE_MAX, pipe, pipes, PIPE_DIAMETER, PIPE_RUN,

@@ -60,6 +60,7 @@ const struct field field_table[FIELD_COUNT] = {
 #include "job/field_collector.inc"
 #include "job/field_support.inc"
 #include "job/field_load.inc"
+#include "job/field_metals.inc"
 #include "job/field_wind.inc"
 #include "job/field_pipe.inc"
 #include "job/field_obstacle.inc"

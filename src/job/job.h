@@ -317,6 +317,28 @@ struct job_existing {
 	enum yes_no irc_house; /* at most five units, built to the IRC */
 };
 
+/* What is made of what, for metals that touch or drip on each other. METAL_UNKNOWN: not given. */
+enum metal {
+	METAL_UNKNOWN,
+	METAL_PLAIN_STEEL,
+	METAL_GALVANIZED,
+	METAL_ALUMINUM_ZINC,
+	METAL_PAINTED_STEEL,
+	METAL_STAINLESS,
+	METAL_ALUMINUM,
+	METAL_ZINC,
+	METAL_COPPER,
+	METAL_LEAD,
+	METAL_COUNT
+};
+
+struct job_metals {
+	enum metal flashing, foot, fastener;
+	enum metal covering; /* of metal panels, gutters or valley linings below the array */
+	enum metal pipe;     /* outdoors, jacket or bare */
+	enum yes_no treated_wood; /* copper-treated blocks or deck below the feet */
+};
+
 #define PIPE_MAX 8
 struct job_pipe {
 	double diameter;           /* outside, bare, m */
@@ -370,6 +392,7 @@ struct job {
 	struct job_live live;
 	struct job_earthquake earthquake;
 	struct job_existing existing;
+	struct job_metals metals;
 	struct job_hill hill;
 	int pipes;
 	struct job_pipe pipe[PIPE_MAX];

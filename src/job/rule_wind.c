@@ -44,9 +44,10 @@ static void topography(const struct rule *r)
 	if (!HAVE(r, FIELD_SITE_TOPOGRAPHY))
 		return;
 	if (s->topography == TOPOGRAPHY_DESCRIBED && !Kzt && !ground)
-		rule_tell(r, PROBLEM_MISSING, FIELD_SITE_TOPOGRAPHY, "site.Kzt", NULL,
-			  "Kzt of ASCE/SEI 7 section 26.8 or an element hill, since site.topography "
-			  "is described");
+		rule_tell(
+			r, PROBLEM_MISSING, FIELD_SITE_TOPOGRAPHY, "site.Kzt", NULL,
+			"Kzt of ASCE/SEI 7 section 26.8 or an element hill, since site.topography "
+			"is described");
 	if (s->topography != TOPOGRAPHY_DESCRIBED && Kzt)
 		rule_tell(r, PROBLEM_DISAGREE, FIELD_SITE_KZT, "site.Kzt, site.topography",
 			  "Kzt without a described site",
@@ -73,12 +74,12 @@ static void below_hips(const struct rule *r)
 	const struct job_collector *c = &job->collector;
 	const double top = c->lower + job_array_up(job);
 	const double in = fmin(top * cos(job->roof.pitch), hip_run(job));
-	const double right = c->left + c->columns * job_collector_along(job) +
-			     (c->columns - 1) * c->column_gap;
+	const double right =
+		c->left + c->columns * job_collector_along(job) + (c->columns - 1) * c->column_gap;
 	char given[100], accepted[120], left_text[40], right_text[40];
 
-	if (isnan(top + right) || (at_least(c->left, in) &&
-				   at_most(right, job_plane_length(job) - in)))
+	if (isnan(top + right) ||
+	    (at_least(c->left, in) && at_most(right, job_plane_length(job) - in)))
 		return;
 	snprintf(given, sizeof given, "an array from %s to %s",
 		 rule_length(r, left_text, sizeof left_text, c->left),
@@ -89,6 +90,28 @@ static void below_hips(const struct rule *r)
 			     fmax(in, job_plane_length(job) - in)));
 	rule_tell(r, PROBLEM_OFF_ROOF, FIELD_COLLECTOR_LEFT,
 		  "collector.left, collector.lower, building.plane", given, accepted);
+}
+
+/* A pipe goes through this plane, not through the one behind the hip. */
+static void pipes_below_hips(const struct rule *r)
+{
+	const struct job *job = r->job;
+	char field[64], given[40], accepted[120], left[40], right[40];
+
+	for (int i = 0; i < job->pipes; i++) {
+		const struct job_pipe *p = &job->pipe[i];
+		const double in = fmin(p->up * cos(job->roof.pitch), hip_run(job));
+		const double far = job_plane_length(job) - in;
+
+		if (isnan(p->at + p->up + far) || (at_least(p->at, in) && at_most(p->at, far)))
+			continue;
+		snprintf(field, sizeof field, "pipe[%d].at", i + 1);
+		snprintf(accepted, sizeof accepted, "from %s to %s at its height, between the hips",
+			 rule_length(r, left, sizeof left, in),
+			 rule_length(r, right, sizeof right, fmax(in, far)));
+		rule_tell_row(r, PROBLEM_OFF_ROOF, ELEMENT_PIPE, i, field,
+			      rule_length(r, given, sizeof given, p->at), accepted);
+	}
 }
 
 static void planes(const struct rule *r)
@@ -110,6 +133,8 @@ static void planes(const struct rule *r)
 			  "building.length, building.width",
 			  rule_length(r, given, sizeof given, b->length),
 			  "length along the ridge of a hip roof is no less than the width");
+	if (HAVE(r, FIELD_BUILDING_EAVE_OVERHANG, FIELD_ROOF_PITCH))
+		pipes_below_hips(r);
 	if (HAVE(r, FIELD_BUILDING_EAVE_OVERHANG, FIELD_ROOF_PITCH, FIELD_COLLECTOR_LEFT,
 		 FIELD_COLLECTOR_LOWER, FIELD_COLLECTOR_ORIENTATION, FIELD_COLLECTOR_LENGTH,
 		 FIELD_COLLECTOR_WIDTH, FIELD_COLLECTOR_COLUMNS, FIELD_COLLECTOR_ROWS))
@@ -129,10 +154,10 @@ static void tilt(const struct rule *r)
 	    !HAVE(r, FIELD_COLLECTOR_CLEARANCE, FIELD_COLLECTOR_ORIENTATION, FIELD_COLLECTOR_LENGTH,
 		  FIELD_COLLECTOR_WIDTH))
 		return;
-	if (!at_least(c->high_edge, c->clearance) ||
-	    !at_most(c->high_edge, c->clearance + chord)) {
+	if (!at_least(c->high_edge, c->clearance) || !at_most(c->high_edge, c->clearance + chord)) {
 		rule_length(r, limit, sizeof limit, c->clearance + chord);
-		snprintf(accepted, sizeof accepted, "no less than the clearance, at most %s", limit);
+		snprintf(accepted, sizeof accepted, "no less than the clearance, at most %s",
+			 limit);
 		rule_tell(r, PROBLEM_DISAGREE, FIELD_COLLECTOR_HIGH_EDGE,
 			  "collector.high-edge, collector.clearance",
 			  rule_length(r, given, sizeof given, c->high_edge), accepted);

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Fh = qh (GCr) Af and Fv = qh (GCr) Ar, in 7-22 times Kd (from memory). 7-10 gives them for h up to
-   60 ft, later editions for every height. */
+/* Fh = qh (GCr) Af and Fv = qh (GCr) Ar, in 7-22 times Kd (from memory). 7-10 gives them for h up
+   to 60 ft, later editions for every height. */
 #include "load/asce7_rooftop.h"
 
 #include <math.h>

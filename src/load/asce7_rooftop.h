@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Wind on structures that stand on a roof: ASCE/SEI 7-10 29.5.1, 7-16 and 7-22 29.4.1. For a rack of
-   collectors that fits no rule of its own this is a bound that an engineer must judge. */
+/* Wind on structures that stand on a roof: ASCE/SEI 7-10 29.5.1, 7-16 and 7-22 29.4.1. For a rack
+   of collectors that fits no rule of its own this is a bound that an engineer must judge. */
 #ifndef RP_LOAD_ASCE7_ROOFTOP_H
 #define RP_LOAD_ASCE7_ROOFTOP_H
 

@@ -270,8 +270,8 @@ struct wind_pressure solar_tilted_pressure(enum edition edition, const struct wi
 	w.gammaE = STEP(trace, step_solar_gamma_E, exposed ? 1.0 : 0.0);
 	GCrn = STEP(trace, step_solar_GCrn, f->gammap, f->gammac, w.gammaE, nominal_GCrn);
 	if (edition == ASCE7_22)
-		w.computed = STEP(trace, step_solar_tilted_pressure_7_22, wind->qh, wind->Kd_of_p,
-				  GCrn);
+		w.computed =
+			STEP(trace, step_solar_tilted_pressure_7_22, wind->qh, wind->Kd_of_p, GCrn);
 	else
 		w.computed = STEP(trace, step_solar_tilted_pressure, wind->qh, GCrn);
 	w.p = w.computed;

@@ -11,12 +11,12 @@
 /* The array and its roof as 29.4.3 asks for them, m and rad. */
 struct tilted_array {
 	enum wind_roof roof;
-	double theta;               /* of the roof */
-	double tilt;                /* of the collectors against the roof */
-	double Lp;                  /* chord: collector up its own slope */
-	double along;               /* collector along the row */
-	double h1, h2;              /* low and high edge above the roof */
-	double hpt;                 /* parapet above the roof */
+	double theta;  /* of the roof */
+	double tilt;   /* of the collectors against the roof */
+	double Lp;     /* chord: collector up its own slope */
+	double along;  /* collector along the row */
+	double h1, h2; /* low and high edge above the roof */
+	double hpt;    /* parapet above the roof */
 	int columns, rows;
 	double column_gap, row_gap; /* clear; only read where there is a neighbour */
 	double to_edge;             /* nearest roof edge, level */
@@ -26,8 +26,8 @@ struct tilted_array {
 #define TILTED_CONDITIONS(C)                                                                       \
 	C(FORM, "The roof is not a flat, gable or hip roof.", "29.4.3 (roof form)", ONE_SOURCE)    \
 	C(SLOPE, "The roof is steeper than 7 degrees.", "29.4.3 (slope)", ONE_SOURCE)              \
-	C(CHORD, "The collectors are longer than 6.7 ft (2.04 m) up their slope.",                 \
-	  "29.4.3 (Lp)", ONE_SOURCE)                                                               \
+	C(CHORD, "The collectors are longer than 6.7 ft (2.04 m) up their slope.", "29.4.3 (Lp)",  \
+	  ONE_SOURCE)                                                                              \
 	C(TILT, "The collectors are tilted more than 35 degrees against the roof.",                \
 	  "29.4.3 (tilt)", ONE_SOURCE)                                                             \
 	C(LOW_EDGE, "The low edge of the collectors is more than 2 ft (0.61 m) above the roof.",   \

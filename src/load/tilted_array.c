@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* The conditions of ASCE/SEI 7-16 and 7-22 29.4.3 for tilted collectors. Each is a limit on geometry
-   and is met within the last bits of a unit conversion. */
+/* The conditions of ASCE/SEI 7-16 and 7-22 29.4.3 for tilted collectors. Each is a limit on
+   geometry and is met within the last bits of a unit conversion. */
 #include <math.h>
 
 #include "load/asce7_tilted.h"
@@ -73,9 +73,10 @@ unsigned solar_tilted_failed(const struct tilted_array *a)
 		[TILTED_LOW_EDGE] = at_most(a->h1, 2.0 * M_PER_FT),
 		[TILTED_HIGH_EDGE] = at_most(a->h2, 4.0 * M_PER_FT),
 		[TILTED_GAP] = gaps_open(a),
-		[TILTED_GAP_SPACING] = at_most(a->along, gap_spacing) && at_most(a->Lp, gap_spacing),
-		[TILTED_EDGE] = at_least(a->to_edge,
-					 STEP(NULL, step_solar_tilted_clear, a->h2, a->hpt)),
+		[TILTED_GAP_SPACING] =
+			at_most(a->along, gap_spacing) && at_most(a->Lp, gap_spacing),
+		[TILTED_EDGE] =
+			at_least(a->to_edge, STEP(NULL, step_solar_tilted_clear, a->h2, a->hpt)),
 	};
 	unsigned failed = 0;
 

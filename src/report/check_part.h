@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* The parts of the report of a check, each in its own file. Internal to src/report. */
+/* The parts of the report of a check, each in its own file. Internal to src/report and src/sheet. */
 #ifndef RP_REPORT_CHECK_PART_H
 #define RP_REPORT_CHECK_PART_H
 

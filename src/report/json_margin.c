@@ -5,7 +5,8 @@
 #include "report/json_part.h"
 #include "report/margin_report.h"
 
-static void put_side(struct json *j, json_t *row, const char *key, enum margin_id id, bool worse, const struct margin_side *s)
+static void put_side(struct json *j, json_t *row, const char *key, enum margin_id id, bool worse,
+		     const struct margin_side *s)
 {
 	json_t *object = NULL;
 
@@ -30,7 +31,8 @@ static void put_row(struct json *j, json_t *row, const struct margin_row *r)
 	put_text(j, row, "verify", f->measured);
 }
 
-static void put_growth(struct json *j, json_t *parent, const char *key, const struct growth *g, enum unit us)
+static void put_growth(struct json *j, json_t *parent, const char *key, const struct growth *g,
+		       enum unit us)
 {
 	json_t *object = put_object(j, parent, key);
 

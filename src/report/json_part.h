@@ -17,6 +17,8 @@ void put_loads(struct json *j, json_t *root, const struct job *job, const struct
 void put_parts(struct json *j, json_t *root, const struct result *r);
 /* json_flashing.c: sizes for the flashing notes. */
 void put_flashing(struct json *j, json_t *root, const struct job *job, const struct result *r);
+/* json_search.c */
+void put_search(struct json *j, json_t *root, const struct result *r);
 /* json_pass.c */
 void put_passes(struct json *j, json_t *root, const struct result *r);
 /* json_member.c */

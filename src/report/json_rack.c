@@ -18,9 +18,8 @@ static void add_conditions(struct json *j, json_t *rack, unsigned failed)
 
 void put_rack(struct json *j, json_t *wind, const struct wind_result *w)
 {
-	static const char *const rule[] = {[WIND_FLUSH] = "29.4.4",
-					   [WIND_TILTED] = "29.4.3",
-					   [WIND_STRUCTURE] = "29.4.1"};
+	static const char *const rule[] = {
+		[WIND_FLUSH] = "29.4.4", [WIND_TILTED] = "29.4.3", [WIND_STRUCTURE] = "29.4.1"};
 
 	put_text(j, wind, "rule", rule[w->rule]);
 	if (w->rule == WIND_FLUSH)

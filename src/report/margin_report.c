@@ -21,16 +21,17 @@ static const char *side_text(const struct format *f, const struct margin_side *s
 		return "-";
 	if (!isfinite(s->ratio))
 		return "not rated";
-	return document_text(f->document, "%s%s", show_ratio(f, s->ratio), s->holds ? "" : " fails");
+	return document_text(f->document, "%s%s", show_ratio(f, s->ratio),
+			     s->holds ? "" : " fails");
 }
 
 static void table(const struct format *f, const struct margin *m)
 {
-	static const struct column columns[] = { { "input", ALIGN_LEFT, true, true },
-		                                 { "worse by", ALIGN_LEFT, false, true },
-		                                 { "ratio then", ALIGN_RIGHT, false, false },
-		                                 { "better by", ALIGN_LEFT, false, true },
-		                                 { "ratio then", ALIGN_RIGHT, false, false } };
+	static const struct column columns[] = {{"input", ALIGN_LEFT, true, true},
+						{"worse by", ALIGN_LEFT, false, true},
+						{"ratio then", ALIGN_RIGHT, false, false},
+						{"better by", ALIGN_LEFT, false, true},
+						{"ratio then", ALIGN_RIGHT, false, false}};
 
 	document_table(f->document, columns, sizeof columns / sizeof *columns);
 	for (int i = 0; i < m->rows; i++) {
@@ -38,15 +39,17 @@ static void table(const struct format *f, const struct margin *m)
 
 		document_row(f->document);
 		document_cell(f->document, "%s%s", field_name(f->document, r->id),
-		              r->origin == ORIGIN_ASSUMED ? " (assumed)" : "");
+			      r->origin == ORIGIN_ASSUMED ? " (assumed)" : "");
 		document_cell(f->document, "%s", r->worse.known ? margin_words(r->id, true) : "-");
 		document_cell(f->document, "%s", side_text(f, &r->worse));
-		document_cell(f->document, "%s", r->better.known ? margin_words(r->id, false) : "-");
+		document_cell(f->document, "%s",
+			      r->better.known ? margin_words(r->id, false) : "-");
 		document_cell(f->document, "%s", side_text(f, &r->better));
 	}
 }
 
-/* What to look at first: the inputs that raise the ratio, those that are assumed before those that are given. */
+/* What to look at first: the inputs that raise the ratio, those that are assumed before those that
+ * are given. */
 static void verify(struct document *d, const struct margin *m)
 {
 	int said = 0;
@@ -57,13 +60,15 @@ static void verify(struct document *d, const struct margin *m)
 			const struct margin_row *r = &m->row[i];
 			const struct field *f = &field_table[margin_field(r->id)];
 
-			if ((r->origin == ORIGIN_ASSUMED) != assumed || !r->worse.known || r->worse.ratio <= m->ratio)
+			if ((r->origin == ORIGIN_ASSUMED) != assumed || !r->worse.known ||
+			    r->worse.ratio <= m->ratio)
 				continue;
 			document_add(d, BLOCK_NUMBERED, ++said, "%s%s: %s", field_name(d, r->id),
-			             assumed ? " (assumed until now)" : "", f->measured);
+				     assumed ? " (assumed until now)" : "", f->measured);
 		}
 	if (said == 0)
-		document_add(d, BLOCK_PARAGRAPH, 0, "None of the steps above raises the worst ratio.");
+		document_add(d, BLOCK_PARAGRAPH, 0,
+			     "None of the steps above raises the worst ratio.");
 }
 
 static const char *growth_value(const struct format *f, enum growth_id id, double value)
@@ -84,8 +89,8 @@ static const char *growth_value(const struct format *f, enum growth_id id, doubl
 
 static void growths(const struct format *f, const struct margin *m)
 {
-	static const char *const names[] = { "wind speed on these feet", "ground snow on these feet",
-		                             "wanted spacing of the feet", "columns of collectors" };
+	static const char *const names[] = {"wind speed on these feet", "ground snow on these feet",
+					    "wanted spacing of the feet", "columns of collectors"};
 
 	document_add(f->document, BLOCK_HEADING, 1, "How far it may grow");
 	document_pairs(f->document);
@@ -94,29 +99,36 @@ static void growths(const struct format *f, const struct margin *m)
 		const char *now = growth_value(f, (enum growth_id)i, g->now);
 
 		if (isnan(g->most))
-			document_pair(f->document, names[i], "", "now %s; holds at no value tried", now);
+			document_pair(f->document, names[i], "", "now %s; holds at no value tried",
+				      now);
 		else
 			document_pair(f->document, names[i],
-			              g->no_end ? "the end of what was tried, or of the roof" : "beyond this it fails",
-			              "now %s; up to %s", now, growth_value(f, (enum growth_id)i, g->most));
+				      g->no_end ? "the end of what was tried, or of the roof"
+						: "beyond this it fails",
+				      "now %s; up to %s", now,
+				      growth_value(f, (enum growth_id)i, g->most));
 	}
 }
 
 void margin_report_build(struct document *d, const struct margin_view *v)
 {
-	const struct format f = { d, v->job->units };
+	const struct format f = {d, v->job->units};
 	const struct margin *m = v->margin;
 
-	document_add(d, BLOCK_TITLE, 0, "%s", v->job->title[0] ? v->job->title : "Which input decides");
+	document_add(d, BLOCK_TITLE, 0, "%s",
+		     v->job->title[0] ? v->job->title : "Which input decides");
 	if (!m->rated) {
-		document_add(d, BLOCK_CAUTION, 0, "The check ends before any layout is rated, so nothing can be moved: "
-		                                  "`rafterproof check` says why.");
+		document_add(d, BLOCK_CAUTION, 0,
+			     "The check ends before any layout is rated, so nothing can be moved: "
+			     "`rafterproof check` says why.");
 		return;
 	}
 	document_add(d, BLOCK_PARAGRAPH, 0,
-	             "As it stands, with %d attachments, the worst ratio is %s (%s). Each line below moves one input alone "
-	             "on the same attachments and checks everything again; what raises the ratio most comes first.",
-	             m->attachments, show_ratio(&f, m->ratio), check_words(m->governs));
+		     "As it stands, with %d attachments, the worst ratio is %s (%s). Each line "
+		     "below moves one input alone "
+		     "on the same attachments and checks everything again; what raises the ratio "
+		     "most comes first.",
+		     m->attachments, show_ratio(&f, m->ratio), check_words(m->governs));
 	table(&f, m);
 	verify(d, m);
 	growths(&f, m);

@@ -105,6 +105,29 @@ static double inner_shear(const struct slope_beam *s, const struct beam_forces *
 	return V;
 }
 
+/* Propped cantilever, held at the far end (the near one when mirrored): P a (L^2 - a^2)/(2 L^2) with a
+   from the prop, the same integrated over a uniform load. */
+static double held_moment(const struct slope_beam *s, bool mirrored)
+{
+	const double L = s->support[1];
+	double M = 0.0;
+
+	for (size_t i = 0; i < s->beam.uniforms; i++) {
+		const struct beam_uniform *u = &s->uniform[i];
+		const double a = fmin(fmax(mirrored ? L - u->x1 : u->x0, 0.0), L);
+		const double b = fmin(fmax(mirrored ? L - u->x0 : u->x1, 0.0), L);
+
+		M += u->w * ((b * b - a * a) / 4.0 - (b * b * b * b - a * a * a * a) / (8.0 * L * L));
+	}
+	for (size_t i = 0; i < s->beam.points; i++) {
+		const double a = mirrored ? L - s->point[i].x : s->point[i].x;
+
+		if (a >= 0.0 && a <= L)
+			M += s->point[i].P * a * (L * L - a * a) / (2.0 * L * L);
+	}
+	return -M;
+}
+
 static struct beam_peak level(struct beam_peak p, double c)
 {
 	return (struct beam_peak){ p.value, p.x * c };
@@ -124,7 +147,9 @@ bool rafter_solve(const struct rafter *r, struct rafter_forces *out)
 		.hogging = level(f.hogging, c),
 		.moment = level(beam_worst_moment(&f), c),
 		.lower = f.reaction[0],
-		.upper = f.reaction[1]
+		.upper = f.reaction[1],
+		.held_lower = held_moment(&s, true),
+		.held_upper = held_moment(&s, false)
 	};
 	out->V = fmax(
 		fmax(fabs(end_shear(&s, r->depth, false)), fabs(end_shear(&s, r->depth, true))),

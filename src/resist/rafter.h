@@ -39,6 +39,9 @@ struct rafter_forces {
 	struct beam_peak sagging, hogging; /* N m; x horizontal */
 	/* largest moments of either sign at the point loads, N m; 0 where there is none */
 	double sagging_at_point, hogging_at_point;
+	/* moment at either end if the rafter ran on there without turning, N m, sagging positive: of
+	   equal spans under equal loads the inner support's; of unequal ones it lies between theirs */
+	double held_lower, held_upper;
 	struct beam_peak moment;           /* the larger in magnitude */
 	double V;                          /* design shear across the member, |N|: NDS 3.4.3.1 */
 	double lower, upper;               /* reactions across the member, N */

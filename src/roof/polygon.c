@@ -34,7 +34,8 @@ static double side_of(struct point a, struct point b, struct point q)
 	return (b.x - a.x) * (q.y - a.y) - (b.y - a.y) * (q.x - a.x);
 }
 
-/* 1e-9 m: points closer than that are one; an edge between them would have no direction to cut by. */
+/* 1e-9 m: points closer than that are one; an edge between them would have no direction to cut by.
+ */
 static bool same_point(struct point a, struct point b)
 {
 	return fabs(a.x - b.x) < 1e-9 && fabs(a.y - b.y) < 1e-9;

@@ -15,7 +15,8 @@
 struct branch {
 	int line, first;       /* line under way, its first foot in the layout */
 	double ratio;          /* that it will not get below */
-	double uneven, length; /* of the feet whose neighbours are known: squares and sum of what they carry */
+	double uneven, length; /* of the feet whose neighbours are known: squares and sum of what
+				  they carry */
 	int closed;            /* how many those are */
 };
 
@@ -44,7 +45,8 @@ static bool hopeless(const struct search_state *s, const struct branch *b)
 	return uneven >= s->best.uneven * (1 - ROUNDING);
 }
 
-/* Tables for a narrower limit. The bounds on moments stay: rails that are half set reach as far as the wider one let them. */
+/* Tables for a narrower limit. The bounds on moments stay: rails that are half set reach as far as
+ * the wider one let them. */
 static void narrow(struct search_state *s)
 {
 	double moment[SEARCH_LINE_MAX];
@@ -98,10 +100,12 @@ static void end_line(struct search_state *s, struct branch b)
 	const int count = s->layout.count[b.line], line = b.line;
 
 	s->left -= WORK_WHOLE;
-	b.ratio = fmax(b.ratio, p->whole(p->context, line, &s->layout.rafter[b.first], count, &s->width[b.first]));
+	b.ratio = fmax(b.ratio, p->whole(p->context, line, &s->layout.rafter[b.first], count,
+					 &s->width[b.first]));
 	for (int i = b.first; i < s->layout.feet && p->rafters_add && !hopeless(s, &b); i++) {
 		s->left -= WORK_RAFTER;
-		b.ratio = fmax(b.ratio, p->rafter(p->context, s->layout.rafter[i], &s->layout, line + 1, s->width));
+		b.ratio = fmax(b.ratio, p->rafter(p->context, s->layout.rafter[i], &s->layout,
+						  line + 1, s->width));
 	}
 	if (hopeless(s, &b))
 		return;
@@ -122,7 +126,8 @@ static int foot(const struct search_state *s, int i)
 /* Takes the foot between its neighbours, the last one by `c`, into the account of the branch. */
 static void close_foot(const struct search_state *s, struct branch *b, int i, int c)
 {
-	const double w = search_carried(s->p, b->line, i > b->first ? foot(s, i - 1) : -1, foot(s, i), c);
+	const double w =
+		search_carried(s->p, b->line, i > b->first ? foot(s, i - 1) : -1, foot(s, i), c);
 
 	b->uneven += w * w;
 	b->length += w;
@@ -166,10 +171,12 @@ static int total(const struct search_state *s, const struct branch *b, int more)
 {
 	const int repeats = s->repeats[b->line], count = s->layout.count[b->line];
 
-	return s->layout.feet + s->owed + more * repeats + count * (repeats - 1) + s->rest[b->line + 1];
+	return s->layout.feet + s->owed + more * repeats + count * (repeats - 1) +
+	       s->rest[b->line + 1];
 }
 
-/* A foot whose neighbours are known, on a rafter that an earlier line stands on: together they are at least this bad. */
+/* A foot whose neighbours are known, on a rafter that an earlier line stands on: together they are
+ * at least this bad. */
 static double crowded(struct search_state *s, const struct branch *b, int i)
 {
 	const struct search_problem *p = s->p;
@@ -180,7 +187,8 @@ static double crowded(struct search_state *s, const struct branch *b, int i)
 	if (!shared || !p->rafters_add)
 		return 0;
 	s->left -= WORK_RAFTER;
-	s->width[i] = search_carried(p, b->line, i > b->first ? foot(s, i - 1) : -1, foot(s, i), foot(s, i + 1));
+	s->width[i] = search_carried(p, b->line, i > b->first ? foot(s, i - 1) : -1, foot(s, i),
+				     foot(s, i + 1));
 	return p->rafter(p->context, foot(s, i), &s->layout, b->line + 1, s->width);
 }
 
@@ -210,7 +218,7 @@ static void next_foot(struct search_state *s, struct branch b)
 	const int before = last > b.first ? foot(s, last - 1) : -1;
 
 	if (s->layout.feet + s->owed + (l->places - 1 - spot) * s->repeats[b.line] +
-	            s->layout.count[b.line] * (s->repeats[b.line] - 1) + s->room[b.line + 1] <
+		    s->layout.count[b.line] * (s->repeats[b.line] - 1) + s->room[b.line + 1] <
 	    s->wanted)
 		return;
 	if (before >= 0 && total(s, &b, 0) <= s->wanted) {
@@ -230,7 +238,8 @@ static void next_foot(struct search_state *s, struct branch b)
 		if (total(s, &b, 1 + more) > s->wanted || s->layout.feet >= SEARCH_FEET_MAX ||
 		    kept_apart(s, b.line, l->place[d]))
 			continue;
-		on.ratio = fmax(b.ratio, search_single(p, b.line, before, foot(s, last), l->place[d]));
+		on.ratio =
+			fmax(b.ratio, search_single(p, b.line, before, foot(s, last), l->place[d]));
 		if (!hopeless(s, &on))
 			set_foot(s, on, d);
 	}
@@ -256,12 +265,13 @@ static void begin_line(struct search_state *s, struct branch b)
 			set_foot(s, b, spot);
 }
 
-void search_best(const struct search_problem *p, int feet, double limit, long *work, struct search_state *s)
+void search_best(const struct search_problem *p, int feet, double limit, long *work,
+		 struct search_state *s)
 {
-	const struct branch start = { .ratio = p->floor };
+	const struct branch start = {.ratio = p->floor};
 
-	s->best = (struct search_answer){ .complete = true };
-	s->layout = (struct search_layout){ 0 };
+	s->best = (struct search_answer){.complete = true};
+	s->layout = (struct search_layout){0};
 	s->owed = 0;
 	s->wanted = feet;
 	s->limit = limit;

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* What lets the search drop a branch: single feet, the least number of feet still needed, and the moments of a rail that is
-   known only up to a foot. */
+/* What lets the search drop a branch: single feet, the least number of feet still needed, and the
+   moments of a rail that is known only up to a foot. */
 #include "roof/search.h"
 
 #include <math.h>
@@ -8,14 +8,16 @@
 #include "quantity/quantity.h"
 
 #define NEVER 255
-/* Bounds and the last word are computed in different ways; a branch is dropped only beyond their rounding. */
+/* Bounds and the last word are computed in different ways; a branch is dropped only beyond their
+ * rounding. */
 #define ROUNDING 1e-9
 
 double search_carried(const struct search_problem *p, int line, int a, int b, int c)
 {
 	const struct search_line *l = &p->line[line];
 
-	return (c < 0 ? l->x1 : (p->x[b] + p->x[c]) / 2) - (a < 0 ? l->x0 : (p->x[a] + p->x[b]) / 2);
+	return (c < 0 ? l->x1 : (p->x[b] + p->x[c]) / 2) -
+	       (a < 0 ? l->x0 : (p->x[a] + p->x[b]) / 2);
 }
 
 /* The worst over the lines that stand on the same rafters. */
@@ -35,8 +37,9 @@ static struct search_cost cost_of(const struct search_problem *p, int line, int 
 	return worst;
 }
 
-/* Bay or end on one side of a foot: the least moment that it puts into the rail under a load of one per metre. A bay of length
-   l has l2/8 between its middle and the mean of its ends, so that one of the three is at least l2/16. Negative: too long. */
+/* Bay or end on one side of a foot: the least moment that it puts into the rail under a load of one
+   per metre. A bay of length l has l2/8 between its middle and the mean of its ends, so that one of
+   the three is at least l2/16. Negative: too long. */
 static double side(const struct search_line *l, double length, bool end)
 {
 	if (!at_most(length, end ? l->cantilever : l->bay))
@@ -47,7 +50,8 @@ static double side(const struct search_line *l, double length, bool end)
 double search_single(const struct search_problem *p, int line, int a, int b, int c)
 {
 	const struct search_line *l = &p->line[line];
-	const double left = p->x[b] - (a < 0 ? l->x0 : p->x[a]), right = (c < 0 ? l->x1 : p->x[c]) - p->x[b];
+	const double left = p->x[b] - (a < 0 ? l->x0 : p->x[a]),
+		     right = (c < 0 ? l->x1 : p->x[c]) - p->x[b];
 	const double m_left = side(l, left, a < 0), m_right = side(l, right, c < 0);
 
 	if (m_left < 0 || m_right < 0)
@@ -62,7 +66,8 @@ double search_single(const struct search_problem *p, int line, int a, int b, int
 }
 
 /* Least number of feet after the one at spot c, whose neighbour on the left is at spot b. */
-static unsigned char further(const struct search_problem *p, const struct search_state *s, int line, double limit, int b, int c)
+static unsigned char further(const struct search_problem *p, const struct search_state *s, int line,
+			     double limit, int b, int c)
 {
 	const struct search_line *l = &p->line[line];
 	const unsigned char *table = &s->table[s->table_at[line]];
@@ -95,11 +100,12 @@ static void stretch(double *longest, double length)
 	*longest = fmax(*longest, length);
 }
 
-static int least_of_line(const struct search_problem *p, struct search_state *s, int line, double limit)
+static int least_of_line(const struct search_problem *p, struct search_state *s, int line,
+			 double limit)
 {
 	const struct search_line *l = &p->line[line];
 	unsigned char *table = &s->table[s->table_at[line]];
-	struct reach longest = { 0, 0 };
+	struct reach longest = {0, 0};
 	int least = NEVER;
 
 	for (int c = l->places - 1; c > 0; c--)
@@ -116,12 +122,14 @@ static int least_of_line(const struct search_problem *p, struct search_state *s,
 		for (int c = b + 1; c < l->places; c++) {
 			const int more = table[b * l->places + c];
 
-			if (more == NEVER || search_single(p, line, -1, l->place[b], l->place[c]) > limit)
+			if (more == NEVER ||
+			    search_single(p, line, -1, l->place[b], l->place[c]) > limit)
 				continue;
 			stretch(&longest.end, p->x[l->place[b]] - l->x0);
 			least = more + 2 < least ? more + 2 : least;
 		}
-	/* by the dominant diagonal of the three-moment equations M <= l2/8 + M/2 inside, and e2/2 at the ends */
+	/* by the dominant diagonal of the three-moment equations M <= l2/8 + M/2 inside, and e2/2
+	 * at the ends */
 	s->moment[line] = fmax(longest.bay * longest.bay / 4, longest.end * longest.end / 2);
 	return least;
 }
@@ -150,7 +158,8 @@ int search_least(const struct search_problem *p, double limit, struct search_sta
 		return SEARCH_NO_ROOM;
 	s->rest[p->lines] = s->room[p->lines] = 0;
 	for (int i = p->lines - 1; i >= 0; i--) {
-		const int least = p->line[i].copies < 0 ? least_of_line(p, s, i, limit * (1 + ROUNDING)) : 0;
+		const int least =
+			p->line[i].copies < 0 ? least_of_line(p, s, i, limit * (1 + ROUNDING)) : 0;
 
 		if (least == NEVER)
 			return SEARCH_FEET_MAX + 1;
@@ -177,7 +186,8 @@ static void eliminate(struct search_state *s, int i)
 }
 
 /* Support reaction of foot i for moments at it and its neighbours. */
-static double reaction(const struct search_state *s, int line, int first, int i, double before, double at, double after)
+static double reaction(const struct search_state *s, int line, int first, int i, double before,
+		       double at, double after)
 {
 	const double r = x_at(s, i + 1) - x_at(s, i);
 
@@ -191,7 +201,7 @@ static double reaction(const struct search_state *s, int line, int first, int i,
 double search_prefix(struct search_state *s, int line, int first, int m)
 {
 	const struct search_problem *p = s->p;
-	double ratio = 0, least[2] = { HUGE_VAL, HUGE_VAL }, moment = 0;
+	double ratio = 0, least[2] = {HUGE_VAL, HUGE_VAL}, moment = 0;
 
 	if (m == first) {
 		const double end = x_at(s, m) - p->line[line].x0;
@@ -219,8 +229,9 @@ double search_prefix(struct search_state *s, int line, int first, int m)
 	if ((low > 0) == (high > 0))
 		moment = fmin(fabs(low), fabs(high));
 	for (int i = m - 1; i >= first && i >= m - 2; i--) {
-		const struct search_cost k = cost_of(p, line, i > first ? s->layout.rafter[i - 1] : -1,
-		                                     s->layout.rafter[i], s->layout.rafter[i + 1]);
+		const struct search_cost k =
+			cost_of(p, line, i > first ? s->layout.rafter[i - 1] : -1,
+				s->layout.rafter[i], s->layout.rafter[i + 1]);
 
 		ratio = fmax(ratio, fmax(k.width * least[m - 1 - i], k.moment * moment));
 	}

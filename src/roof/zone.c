@@ -324,7 +324,8 @@ static const char *map_note(enum map_kind kind, enum edition edition)
 		return "an envelope: strips of the figures are remembered as 2 a and 4 a wide, and "
 		       "the largest is taken everywhere";
 	if (kind == MAP_HIP && edition == ASCE7_22)
-		return "the hip map of 7-22 is inferred from the zones of 7-16; the whole eave strip "
+		return "the hip map of 7-22 is inferred from the zones of 7-16; the whole eave "
+		       "strip "
 		       "counts as zone 3 (safe side)";
 	if (kind == MAP_HIP)
 		return "strips along eave, hips and ridge from memory, corners where they overlap";

@@ -55,7 +55,7 @@ struct zone_plane {
 			*/
 	double a;      /* zone width, m (asce7_zone_width) */
 	double h;      /* mean roof height, m */
-	double upper;  /* length of the upper edge of a hip plane, m: 0 for the end; else not read */
+	double upper; /* length of the upper edge of a hip plane, m: 0 for the end; else not read */
 };
 
 struct zone_map {

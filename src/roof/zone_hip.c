@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: MIT */
 /* A plane of a hip roof over 7 degrees: ASCE/SEI 7-10 Fig. 30.4-2B, 7-16 Figs. 30.3-2E to 2I, 7-22
-   Figs. 30.3-2E to 2G (from memory). A strip along the eave, one on each side of every hip and of the
-   ridge, all of width a on plan. The plane is cut along the strips' inner edges and each piece is
-   judged in its middle, so the pieces tile the plane.
+   Figs. 30.3-2E to 2G (from memory). A strip along the eave, one on each side of every hip and of
+   the ridge, all of width a on plan. The plane is cut along the strips' inner edges and each piece
+   is judged in its middle, so the pieces tile the plane.
 
-   All planes have one pitch, so on plan a hip runs at 45 degrees, and a strip of width a beside it is
-   a sqrt(2) wide along the eave. Corners are taken where strips overlap, which is more than the
+   All planes have one pitch, so on plan a hip runs at 45 degrees, and a strip of width a beside it
+   is a sqrt(2) wide along the eave. Corners are taken where strips overlap, which is more than the
    squares of the figures. 7-10: for hip roofs of 25 degrees or less zone 3 counts as zone 2. */
 #include "roof/zone_hip.h"
 

@@ -38,14 +38,15 @@ static void hole_and_screw(const struct sheet *s, struct document *d)
 	const struct fastener_result *f = &s->r->fastener;
 
 	document_pairs(d);
-	if (!isnan(f->lead_hole_low))
+	if (f->lead_hole_low > 0)
 		document_pair(d, "lead hole", "", "%s to %s wide for the thread, in the middle of the rafter; at most %s off it",
 		              sheet_size(s, f->lead_hole_low), sheet_size(s, f->lead_hole_high), sheet_size(s, k->drilling_tolerance));
 	else
 		document_pair(d, "lead hole", "", "ask: none is listed for this screw; never drive a lag screw without one");
-	document_pair(d, "screw", "", "%d in each foot%s: %s by %s; the head stands %s above the rafter's face", k->count,
+	document_pair(d, "screw", "", "%d in each foot%s: %s by %s%s", k->count,
 	              k->count > 1 ? document_text(d, ", %s apart along the rafter", sheet_size(s, k->spacing)) : "",
-	              sheet_size(s, k->diameter), sheet_size(s, k->length), sheet_size(s, f->t_up));
+	              sheet_size(s, k->diameter), sheet_size(s, k->length),
+	              f->t_up > 0 ? document_text(d, "; the head stands %s above the rafter's face", sheet_size(s, f->t_up)) : "");
 	if (f->p_t > 0)
 		document_pair(d, "thread in wood", "", "at least %s; less: stop", sheet_size(s, f->p_t));
 	document_pair(d, "torque", "", "by wrench, to the foot maker's figure, never hammered. A screw that spins on has stripped: not counted, "
@@ -77,7 +78,7 @@ static void flashing_steps(const struct sheet *s, struct document *d)
 	if (s->library)
 		guide_notes(s->library, &request, &sink, &problems);
 	if (w.steps == 0)
-		document_add(d, BLOCK_PARAGRAPH, 0, "The covering library has no steps for this covering: ask a roofer of that trade.");
+		document_add(d, BLOCK_PARAGRAPH, 0, "No steps for this covering are at hand: ask a roofer of that trade.");
 }
 
 void words_field(const struct sheet *s, struct document *d)

@@ -27,7 +27,7 @@ struct plan {
 /* Draws on a new drawing of width x height; NULL when memory ran out. legend: with symbols, zones, scale bar and north. */
 struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height, bool legend);
 
-/* Internal to src/sheet: plan_roof.c, plan_array.c, plan_measure.c, plan_legend.c */
+/* Internal to src/sheet: plan_roof.c, plan_zone.c, plan_array.c, plan_measure.c, plan_legend.c */
 void plan_zones(const struct plan *p);
 void plan_zone_borders(const struct plan *p);
 void plan_zone_labels(const struct plan *p);
@@ -54,6 +54,9 @@ double plan_legend_height(const struct plan *p);
 
 /* Part of a segment that lies in the window; false if none does. */
 bool plan_clip(const struct plan *p, struct point *a, struct point *b);
+/* A line, as much of it as lies in the window. */
+void plan_line(const struct plan *p, enum drawing_layer layer, struct point a, struct point b);
+struct polygon plan_in_window(const struct plan *p, const struct polygon *shape);
 bool plan_inside(const struct plan *p, struct point at);
 /* Paper box of a rectangle of the roof plane. */
 struct box plan_box(const struct plan *p, double x0, double y0, double x1, double y1);

@@ -1,13 +1,12 @@
 /* SPDX-License-Identifier: MIT */
-/* The roof itself: zones, paths to keep clear, edges, ridge, rafters, the arrow down the slope. */
+/* The roof itself: paths to keep clear, edges, ridge, rafters, the arrow down the slope. */
 #include <math.h>
 #include <string.h>
 
-#include "roof/zone.h"
 #include "sheet/plan.h"
 
-#define HATCH_SPACING (2.4 * MM)
 #define CLEAR_SPACING (2.2 * MM)
+#define TRIES 9
 #define NUDGE 1e-4 /* m: far enough to be in the next zone, near enough to be in no other */
 
 bool plan_outline_known(const struct result *r)
@@ -59,211 +58,17 @@ struct box plan_box(const struct plan *p, double x0, double y0, double x1, doubl
 	return (struct box){ a.x, a.y, b.x, b.y };
 }
 
-static void clipped_line(const struct plan *p, enum drawing_layer layer, struct point a, struct point b)
+void plan_line(const struct plan *p, enum drawing_layer layer, struct point a, struct point b)
 {
 	if (plan_clip(p, &a, &b))
 		drawing_line(p->d, layer, a, b);
 }
 
-/* Strips one way, corners both ways; eave, rake and ridge each lean in another direction. */
-int plan_zone_hatch(enum zone zone, double angle[2])
-{
-	const double deg = RAD_PER_DEG;
-
-	switch (zone) {
-	case ZONE_1P:
-	case ZONE_1:
-	case ZONE_COUNT:
-		return 0;
-	case ZONE_2:
-	case ZONE_2E:
-		angle[0] = 45 * deg;
-		return 1;
-	case ZONE_2N:
-		angle[0] = 135 * deg;
-		return 1;
-	case ZONE_2R:
-	case ZONE_2P:
-		angle[0] = 60 * deg;
-		return 1;
-	case ZONE_3:
-	case ZONE_3E:
-		angle[0] = 45 * deg;
-		angle[1] = 135 * deg;
-		return 2;
-	case ZONE_3R:
-	case ZONE_3P:
-		angle[0] = 0;
-		angle[1] = 90 * deg;
-		return 2;
-	}
-	return 0;
-}
-
-static struct polygon in_window(const struct plan *p, const struct polygon *shape)
+struct polygon plan_in_window(const struct plan *p, const struct polygon *shape)
 {
 	const struct polygon window = polygon_rectangle(p->window.x0, p->window.y0, p->window.x1, p->window.y1);
 
 	return polygon_clip(shape, &window);
-}
-
-void plan_zones(const struct plan *p)
-{
-	for (int i = 0; i < p->s->r->shapes; i++) {
-		const struct zone_shape *z = &p->s->r->shape[i];
-		const struct polygon seen = in_window(p, &z->shape);
-		double angle[2];
-		const int n = plan_zone_hatch(z->zone, angle);
-
-		for (int k = 0; k < n && seen.n > 2; k++)
-			drawing_hatch(p->d, LAYER_HATCH, seen.at, seen.n, angle[k], HATCH_SPACING);
-	}
-}
-
-static bool holds_point(const struct polygon *shape, struct point at)
-{
-	for (int i = 0; i < shape->n; i++) {
-		const struct point a = shape->at[i], b = shape->at[(i + 1) % shape->n];
-
-		if ((b.x - a.x) * (at.y - a.y) - (b.y - a.y) * (at.x - a.x) < 0)
-			return false;
-	}
-	return shape->n > 2;
-}
-
-static enum zone zone_at(const struct result *r, struct point at)
-{
-	for (int i = 0; i < r->shapes; i++)
-		if (holds_point(&r->shape[i].shape, at))
-			return r->shape[i].zone;
-	return ZONE_COUNT;
-}
-
-/* Where corners of other shapes divide an edge, from 0 to 1, rising. */
-static int divide(const struct result *r, struct point a, struct point b, double *t, int max)
-{
-	const double length = hypot(b.x - a.x, b.y - a.y);
-	int n = 0;
-
-	t[n++] = 0;
-	t[n++] = 1;
-	for (int i = 0; i < r->shapes; i++) {
-		for (int k = 0; k < r->shape[i].shape.n && n < max; k++) {
-			const struct point c = r->shape[i].shape.at[k];
-			const double along = ((c.x - a.x) * (b.x - a.x) + (c.y - a.y) * (b.y - a.y)) / (length * length);
-			const double off = fabs((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / length;
-			int at = n;
-
-			if (off > NUDGE || along <= 1e-9 || along >= 1 - 1e-9)
-				continue;
-			for (; t[at - 1] > along; at--)
-				t[at] = t[at - 1];
-			t[at] = along;
-			n++;
-		}
-	}
-	return n;
-}
-
-#define PIECES 256
-
-static void border(const struct plan *p, enum zone zone, struct point a, struct point b)
-{
-	const struct result *r = p->s->r;
-	const double dx = b.x - a.x, dy = b.y - a.y, length = hypot(dx, dy);
-	double t[PIECES];
-	const int n = length > 0 ? divide(r, a, b, t, PIECES) : 0;
-
-	for (int i = 0; i + 1 < n; i++) {
-		const double middle = (t[i] + t[i + 1]) / 2;
-		const struct point outside = { a.x + middle * dx + NUDGE * dy / length,
-			                       a.y + middle * dy - NUDGE * dx / length };
-		const enum zone other = zone_at(r, outside);
-
-		/* Each border once, from its lower zone; the roof's own edge is drawn elsewhere. */
-		if (t[i + 1] - t[i] < 1e-9 || other == ZONE_COUNT || other <= zone)
-			continue;
-		clipped_line(p, LAYER_ZONE, (struct point){ a.x + t[i] * dx, a.y + t[i] * dy },
-		             (struct point){ a.x + t[i + 1] * dx, a.y + t[i + 1] * dy });
-	}
-}
-
-void plan_zone_borders(const struct plan *p)
-{
-	for (int i = 0; i < p->s->r->shapes; i++) {
-		const struct zone_shape *z = &p->s->r->shape[i];
-
-		for (int k = 0; k < z->shape.n; k++)
-			border(p, z->zone, z->shape.at[k], z->shape.at[(k + 1) % z->shape.n]);
-	}
-}
-
-/* True if a shape of the same zone that came earlier shares an edge with this one: it carries the label for both. */
-static bool labelled(const struct result *r, int index)
-{
-	const struct polygon *shape = &r->shape[index].shape;
-
-	for (int i = 0; i < index; i++) {
-		const struct polygon *other = &r->shape[i].shape;
-
-		if (r->shape[i].zone != r->shape[index].zone)
-			continue;
-		for (int k = 0; k < shape->n; k++) {
-			const struct point a = shape->at[k], b = shape->at[(k + 1) % shape->n];
-			const double length = hypot(b.x - a.x, b.y - a.y);
-			const struct point out = { (a.x + b.x) / 2 + NUDGE * (b.y - a.y) / length,
-				                   (a.y + b.y) / 2 - NUDGE * (b.x - a.x) / length };
-
-			if (length > 0 && holds_point(other, out))
-				return true;
-		}
-	}
-	return false;
-}
-
-#define TRIES 9
-
-void plan_zone_labels(const struct plan *p)
-{
-	for (int i = 0; i < p->s->r->shapes; i++) {
-		const struct zone_shape *z = &p->s->r->shape[i];
-		const struct polygon seen = in_window(p, &z->shape);
-		const struct lettering_spec spec = { 1.25 * p->size, true, ANCHOR_CENTRE, ANCHOR_MIDDLE, 0, true };
-		struct point place[TRIES * TRIES];
-		struct box bounds = { HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL };
-		int n = 0;
-
-		if (seen.n < 3 || labelled(p->s->r, i))
-			continue;
-		for (int k = 0; k < seen.n; k++) {
-			bounds.x0 = fmin(bounds.x0, seen.at[k].x);
-			bounds.x1 = fmax(bounds.x1, seen.at[k].x);
-			bounds.y0 = fmin(bounds.y0, seen.at[k].y);
-			bounds.y1 = fmax(bounds.y1, seen.at[k].y);
-		}
-		/* From the middle outwards. */
-		for (int k = 0; k < TRIES * TRIES; k++) {
-			static const int order[TRIES] = { 4, 3, 5, 2, 6, 1, 7, 0, 8 };
-			const struct point at = {
-				bounds.x0 + (bounds.x1 - bounds.x0) * (order[k % TRIES] + 0.5) / TRIES,
-				bounds.y0 + (bounds.y1 - bounds.y0) * (order[k / TRIES] + 0.5) / TRIES
-			};
-
-			if (holds_point(&seen, at))
-				place[n++] = at;
-		}
-		const char *text = zone_text(z->zone);
-
-		for (int k = 0; k < n; k++) {
-			const struct point at = drawing_on_paper(p->d, place[k]);
-			const struct box box = drawing_text_box(p->d, at, spec, text);
-
-			if (!drawing_is_free(p->d, box))
-				continue;
-			drawing_text(p->d, LAYER_TEXT, place[k], spec, text);
-			break;
-		}
-	}
 }
 
 /* The sides of a strip that are not the roof's own edges. */
@@ -283,7 +88,7 @@ static void inner_edges(const struct plan *p, double x0, double y0, double x1, d
 
 static void keep_clear(const struct plan *p, double x0, double y0, double x1, double y1, const char *text)
 {
-	const struct polygon area = polygon_rectangle(x0, y0, x1, y1), seen = in_window(p, &area);
+	const struct polygon area = polygon_rectangle(x0, y0, x1, y1), seen = plan_in_window(p, &area);
 	const double deg = RAD_PER_DEG;
 
 	if (seen.n < 3)
@@ -332,7 +137,7 @@ void plan_obstacles(const struct plan *p)
 		const struct polygon body = polygon_rectangle(o->x, o->y, o->x + o->width, o->y + o->height);
 		const double c = isnan(o->clearance) ? 0 : o->clearance;
 		const struct polygon room = polygon_rectangle(o->x - c, o->y - c, o->x + o->width + c, o->y + o->height + c);
-		const struct polygon seen = in_window(p, &body), round = in_window(p, &room);
+		const struct polygon seen = plan_in_window(p, &body), round = plan_in_window(p, &room);
 
 		if (seen.n != 4)
 			continue;
@@ -362,11 +167,11 @@ void plan_edges(const struct plan *p)
 
 	/* Where the plane is not known its eave still is. */
 	if (r->outline.n < 3)
-		clipped_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ r->plane_length, 0 });
+		plan_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ r->plane_length, 0 });
 	for (int i = 0; i < r->outline.n; i++) {
 		const struct point a = r->outline.at[i], b = r->outline.at[(i + 1) % r->outline.n];
 
-		clipped_line(p, edge_layer(p, a, b), a, b);
+		plan_line(p, edge_layer(p, a, b), a, b);
 	}
 }
 
@@ -406,7 +211,7 @@ void plan_rafters(const struct plan *p)
 		const double x = r->rafter_x[i];
 		const struct point top = { x, p->window.y1 + 1.0 * MM / p->view.scale };
 
-		clipped_line(p, LAYER_RAFTER, (struct point){ x, 0 }, (struct point){ x, roof_top(r, x) });
+		plan_line(p, LAYER_RAFTER, (struct point){ x, 0 }, (struct point){ x, roof_top(r, x) });
 		if (plan_inside(p, (struct point){ x, p->window.y1 }) && numbered(p, i))
 			drawing_text(p->d, LAYER_RAFTER, top, spec, sheet_text(p->s, "%d", i + 1));
 	}

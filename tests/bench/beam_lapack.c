@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* The three-moment equations of a continuous beam at every size from 3 to 500 supports: our solver against LAPACK's for the
-   same kind of matrix (dptsv: symmetric, positive definite, tridiagonal). Both get the spans' right-hand side ready made;
-   LAPACK, which overwrites them, gets its matrix copied from one that is ready made too. The best of many rounds each,
-   taken in turns. */
+/* The three-moment equations of a continuous beam at every size from 3 to 500 supports: our solver
+   against LAPACK's for the same kind of matrix (dptsv: symmetric, positive definite, tridiagonal).
+   Both get the spans' right-hand side ready made; LAPACK, which overwrites them, gets its matrix
+   copied from one that is ready made too. The best of many rounds each, taken in turns. */
 #define _POSIX_C_SOURCE 200809L
 #include <math.h>
 #include <stdint.h>
@@ -18,7 +18,8 @@
 #define ROUNDS 30
 #define EACH 20000 /* supports solved per round, about */
 
-void dptsv_(const int *n, const int *nrhs, double *d, double *e, double *b, const int *ldb, int *info);
+void dptsv_(const int *n, const int *nrhs, double *d, double *e, double *b, const int *ldb,
+	    int *info);
 
 struct beam_case {
 	int n;
@@ -99,10 +100,12 @@ int main(void)
 		ratio[sizes++] = best_lapack / best_ours;
 		slower += best_ours > best_lapack;
 		if (n == 3 || n == 10 || n == 30 || n == 100 || n == 500)
-			printf("%3d supports: ours %.3g s, LAPACK %.3g s\n", n, best_ours, best_lapack);
+			printf("%3d supports: ours %.3g s, LAPACK %.3g s\n", n, best_ours,
+			       best_lapack);
 	}
 	qsort(ratio, (size_t)sizes, sizeof *ratio, by_value);
-	printf("LAPACK/ours: least %.2f, median %.2f, most %.2f; slower at %d of %d sizes; largest relative difference %.1e\n",
+	printf("LAPACK/ours: least %.2f, median %.2f, most %.2f; slower at %d of %d sizes; largest "
+	       "relative difference %.1e\n",
 	       ratio[0], ratio[sizes / 2], ratio[sizes - 1], slower, sizes, worst);
 	return worst > 1e-10;
 }

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Checks per second in memory: jobs read once, each checked again and again, without remedies and without a report.
-   check_rate JOB.xml... */
+/* Checks per second in memory: jobs read once, each checked again and again, without remedies and
+   without a report. check_rate JOB.xml... */
 #define _POSIX_C_SOURCE 200809L
 #include <stdio.h>
 #include <stdlib.h>
@@ -26,7 +26,8 @@ static int measure(const char *path, struct job *job, struct result *result)
 		count++;
 		spent = bench_seconds() - start;
 	} while (spent < SECONDS);
-	printf("%9.1f checks/s  %2d attachments  %s\n", count / spent, result->pass[result->judged].attachments, path);
+	printf("%9.1f checks/s  %2d attachments  %s\n", count / spent,
+	       result->pass[result->judged].attachments, path);
 	return 0;
 }
 

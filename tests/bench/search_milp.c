@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: MIT */
-/* The search for the fewest feet against an open solver of integer programs (GLPK) on random roofs: the same number of feet on
-   every roof, and how long each takes in the same run.
+/* The search for the fewest feet against an open solver of integer programs (GLPK) on random roofs:
+   the same number of feet on every roof, and how long each takes in the same run.
 
-   The roofs are such as an integer program can say exactly: a bay no longer than a limit, a foot that carries no more than
-   half of both its bays, ends no longer than a limit, rafters that take so many feet. The program is written in its strong form:
-   a window of places as wide as the limit of a bay holds one foot at least, a window as wide as twice what a foot
-   carries holds two. The search has a fixed allowance of steps; what it does not settle is counted and left out of the
+   The roofs are such as an integer program can say exactly: a bay no longer than a limit, a foot
+   that carries no more than half of both its bays, ends no longer than a limit, rafters that take
+   so many feet. The program is written in its strong form: a window of places as wide as the limit
+   of a bay holds one foot at least, a window as wide as twice what a foot carries holds two. The
+   search has a fixed allowance of steps; what it does not settle is counted and left out of the
    comparison.
 
    search_milp [number of roofs] */
@@ -30,12 +31,14 @@ struct roof {
 	int rafters, lines;
 	struct search_line line[LINES];
 	double carries[LINES]; /* m of rail that a foot may carry */
-	int feet[PLACES];      /* that a rafter takes: one of two lines, two of four, any number, or none */
+	int feet[PLACES]; /* that a rafter takes: one of two lines, two of four, any number, or none
+			   */
 };
 
 static double nearest(const struct search_line *l, const struct roof *r, int a, int b, int c)
 {
-	return (c < 0 ? l->x1 : (r->x[b] + r->x[c]) / 2) - (a < 0 ? l->x0 : (r->x[a] + r->x[b]) / 2);
+	return (c < 0 ? l->x1 : (r->x[b] + r->x[c]) / 2) -
+	       (a < 0 ? l->x0 : (r->x[a] + r->x[b]) / 2);
 }
 
 /* No ratio per metre, so that the search takes the plain share, as the integer program does. */
@@ -43,7 +46,7 @@ static struct search_cost cost(void *context, int line, int a, int b, int c)
 {
 	const struct roof *r = context;
 
-	return (struct search_cost){ 0, 0, nearest(&r->line[line], r, a, b, c) / r->carries[line] };
+	return (struct search_cost){0, 0, nearest(&r->line[line], r, a, b, c) / r->carries[line]};
 }
 
 static double whole(void *context, int line, const unsigned char *rafter, int count, double *width)
@@ -53,13 +56,14 @@ static double whole(void *context, int line, const unsigned char *rafter, int co
 
 	for (int i = 0; i < count; i++) {
 		width[i] = nearest(&r->line[line], r, i > 0 ? rafter[i - 1] : -1, rafter[i],
-		                   i + 1 < count ? rafter[i + 1] : -1);
+				   i + 1 < count ? rafter[i + 1] : -1);
 		ratio = fmax(ratio, width[i] / r->carries[line]);
 	}
 	return ratio;
 }
 
-static double rafter(void *context, int rafter, const struct search_layout *layout, int lines, const double *width)
+static double rafter(void *context, int rafter, const struct search_layout *layout, int lines,
+		     const double *width)
 {
 	const struct roof *r = context;
 	int n = 0;
@@ -80,8 +84,8 @@ static double accept_any(void *context, const struct search_layout *layout)
 
 static struct roof random_roof(uint64_t *seed)
 {
-	struct roof r = { .rafters = 8 + (int)random_between(seed, 0, PLACES - 8 + 0.99),
-		          .lines = 1 };
+	struct roof r = {.rafters = 8 + (int)random_between(seed, 0, PLACES - 8 + 0.99),
+			 .lines = 1};
 	const double many = random_between(seed, 0, 1);
 	double x = 0;
 
@@ -91,14 +95,16 @@ static struct roof random_roof(uint64_t *seed)
 		x += random_between(seed, 0.35, 0.65);
 		r.x[i] = x;
 		r.feet[i] = random_between(seed, 0, 1) < 0.25   ? r.lines / 2
-		            : random_between(seed, 0, 1) < 0.05 ? 0
-		                                                : LINES;
+			    : random_between(seed, 0, 1) < 0.05 ? 0
+								: LINES;
 	}
 	for (int l = 0; l < r.lines; l++) {
-		r.line[l] = (struct search_line){ .x0 = r.x[0] - random_between(seed, 0, 0.2),
-			                          .x1 = x + random_between(seed, 0, 0.2),
-			                          .cantilever = random_between(seed, 0.6, 1.4),
-			                          .bay = random_between(seed, 1.0, 2.6), .copies = -1, .apart = -1 };
+		r.line[l] = (struct search_line){.x0 = r.x[0] - random_between(seed, 0, 0.2),
+						 .x1 = x + random_between(seed, 0, 0.2),
+						 .cantilever = random_between(seed, 0.6, 1.4),
+						 .bay = random_between(seed, 1.0, 2.6),
+						 .copies = -1,
+						 .apart = -1};
 		/* an end longer than a bay would need rows of its own in the program */
 		r.line[l].cantilever = fmin(r.line[l].cantilever, r.line[l].bay);
 		r.carries[l] = random_between(seed, 0.9, 1.9);
@@ -111,9 +117,16 @@ static struct roof random_roof(uint64_t *seed)
 
 static int by_search(const struct roof *r, struct search_state *s)
 {
-	const struct search_problem p = { .x = r->x, .lines = r->lines, .line = r->line, .grows = true,
-		                          .rafters_add = true, .context = (void *)(uintptr_t)r, .cost = cost,
-		                          .whole = whole, .rafter = rafter, .accept = accept_any };
+	const struct search_problem p = {.x = r->x,
+					 .lines = r->lines,
+					 .line = r->line,
+					 .grows = true,
+					 .rafters_add = true,
+					 .context = (void *)(uintptr_t)r,
+					 .cost = cost,
+					 .whole = whole,
+					 .rafter = rafter,
+					 .accept = accept_any};
 	const int least = search_least(&p, 1, s);
 	long work = 3000000;
 
@@ -135,7 +148,8 @@ struct rows {
 };
 
 /* Places of a line strictly between two points hold at least so many feet. */
-static void window(struct rows *rows, const struct roof *r, int l, double from, double to, int least)
+static void window(struct rows *rows, const struct roof *r, int l, double from, double to,
+		   int least)
 {
 	int index[PLACES + 1], n = 0;
 	double one[PLACES + 1];
@@ -168,15 +182,17 @@ static void line_rows(struct rows *rows, const struct roof *r, int l)
 		/* next foot after a place, wherever the one before stands: the bay ... */
 		if (x + s->bay + forgiven < r->x[s->place[s->places - 1]])
 			window(rows, r, l, x, x + s->bay + forgiven, 1);
-		/* ... and of the two after a foot at x the second is within twice what the first carries, or the rail ends
-		   there: no foot is needed beyond an end that is near enough */
+		/* ... and of the two after a foot at x the second is within twice what the first
+		   carries, or the rail ends there: no foot is needed beyond an end that is near
+		   enough */
 		if (x + 2 * r->carries[l] + forgiven < r->x[s->place[s->places - 1]])
 			window(rows, r, l, x, x + 2 * r->carries[l] + forgiven, 2);
 	}
 }
 
-/* What windows cannot say: pairs at the ends, and gaps that reach past the last place. A foot at the end carries its end and
-   half a bay. x_a + x_c <= 1 + feet between, for every a and c too far apart. */
+/* What windows cannot say: pairs at the ends, and gaps that reach past the last place. A foot at
+   the end carries its end and half a bay. x_a + x_c <= 1 + feet between, for every a and c too far
+   apart. */
 static void pair_rows(struct rows *rows, const struct roof *r, int l)
 {
 	const struct search_line *s = &r->line[l];
@@ -184,7 +200,8 @@ static void pair_rows(struct rows *rows, const struct roof *r, int l)
 	for (int a = -1; a < s->places; a++)
 		for (int b = a + 1; b < s->places; b++)
 			for (int c = b + 1; c <= s->places; c++) {
-				const int ra = a < 0 ? -1 : s->place[a], rb = s->place[b], rc = c < s->places ? s->place[c] : -1;
+				const int ra = a < 0 ? -1 : s->place[a], rb = s->place[b],
+					  rc = c < s->places ? s->place[c] : -1;
 				int index[PLACES + 1], n = 0, ends = 1;
 				double one[PLACES + 1];
 
@@ -194,8 +211,8 @@ static void pair_rows(struct rows *rows, const struct roof *r, int l)
 					continue; /* one foot alone: two are asked for */
 				if (nearest(s, r, ra, rb, rc) <= r->carries[l] * (1 + 1e-9))
 					continue;
-				/* b first (or last) and c (or a) next to it is too much: not both, unless one stands between or
-				   beyond */
+				/* b first (or last) and c (or a) next to it is too much: not both,
+				   unless one stands between or beyond */
 				index[++n] = rows->column[l][b];
 				one[n] = 1;
 				if (a >= 0) {
@@ -222,7 +239,7 @@ static void pair_rows(struct rows *rows, const struct roof *r, int l)
 
 static int by_solver(const struct roof *r)
 {
-	struct rows rows = { .p = glp_create_prob() };
+	struct rows rows = {.p = glp_create_prob()};
 	glp_iocp how;
 	int feet = 0;
 
@@ -289,8 +306,9 @@ int main(int argc, char *argv[])
 			differ++;
 		}
 	}
-	printf("%d roofs, %d of them possible, %d not settled by the search, %d differ\n", roofs, possible, unsettled,
-	       differ);
-	printf("search %.3f s, solver %.3f s, solver/search %.1f\n", search, solver, solver / search);
+	printf("%d roofs, %d of them possible, %d not settled by the search, %d differ\n", roofs,
+	       possible, unsettled, differ);
+	printf("search %.3f s, solver %.3f s, solver/search %.1f\n", search, solver,
+	       solver / search);
 	return differ > 0 || possible < roofs / 2 || unsettled > roofs / 7;
 }

@@ -118,6 +118,8 @@ static void test_unmeasured(void **state)
 	job.rail.upper_inset_max = IN(20);
 	assert_near(run(&job)->line[1].y, IN(140), 1e-9);
 	assert_true(has(REMARK_COURSE_UNMEASURED));
+	assert_int_equal(first_of(&r.pass[r.judged], 1)->course.landing, LANDING_UNKNOWN);
+	assert_int_equal(first_of(&r.pass[r.judged], 1)->course.course, 25);
 	job.roof.course_exposure = (double)NAN;
 	run(&job);
 	assert_false(has(REMARK_COURSE_UNMEASURED));

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* The fewest feet of a whole job, held against rating every layout there is by the whole check: pressures by place and
-   area, continuous rails, screws, feet, and rafters under the feet of both lines together. */
+/* The fewest feet of a whole job, held against rating every layout there is by the whole check:
+   pressures by place and area, continuous rails, screws, feet, and rafters under the feet of both
+   lines together. */
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
@@ -17,7 +18,7 @@ struct brute {
 	const struct job *job;
 	const struct result *found;
 	enum wind_curve curve;
-	int low, count;      /* rafters under the lines */
+	int low, count; /* rafters under the lines */
 	int fewest;
 	double ratio[2 * MOST + 1];
 	bool holds[2 * MOST + 1];
@@ -47,9 +48,11 @@ static void try_all(struct brute *b)
 
 	for (unsigned lower = 0; lower < 1u << b->count; lower++)
 		for (unsigned upper = 0; upper < 1u << b->count; upper++) {
-			const int n = fill(&layout, 0, lower, b->low, b->count) + fill(&layout, 1, upper, b->low, b->count);
+			const int n = fill(&layout, 0, lower, b->low, b->count) +
+				      fill(&layout, 1, upper, b->low, b->count);
 
-			if (layout.count[0] < 2 || layout.count[1] < 2 || !allowed(b->job, lower, upper))
+			if (layout.count[0] < 2 || layout.count[1] < 2 ||
+			    !allowed(b->job, lower, upper))
 				continue;
 			if (!check_layout(b->job, &r, b->curve, &layout, &pass))
 				continue;
@@ -60,13 +63,16 @@ static void try_all(struct brute *b)
 
 static struct brute brute_of(const struct job *job, const struct result *found)
 {
-	struct brute b = { .job = job, .found = found, .curve = found->judged == 1 ? CURVE_SAFE_SIDE : CURVE_RECALLED };
+	struct brute b = {.job = job,
+			  .found = found,
+			  .curve = found->judged == 1 ? CURVE_SAFE_SIDE : CURVE_RECALLED};
 
 	if (found->passes == 1)
 		b.curve = CURVE_SAFE_SIDE;
 	while (!at_least(found->rafter_x[b.low], found->array.x0))
 		b.low++;
-	while (b.low + b.count < found->rafters && at_most(found->rafter_x[b.low + b.count], found->array.x1))
+	while (b.low + b.count < found->rafters &&
+	       at_most(found->rafter_x[b.low + b.count], found->array.x1))
 		b.count++;
 	for (int n = 0; n <= 2 * MOST; n++)
 		b.ratio[n] = HUGE_VAL;
@@ -105,8 +111,9 @@ static struct job random_job(uint64_t *seed)
 	else if (between(seed, 0, 1) < 0.2)
 		job.origin[FIELD_MOUNT_STAGGER] = ORIGIN_FILE;
 	if (between(seed, 0, 1) < 0.3)
-		job.obstacle[job.obstacles++] = (struct job_obstacle){ job.collector.left + FT(3), job.collector.lower + FT(1),
-			                                               FT(1), FT(1), IN(6) };
+		job.obstacle[job.obstacles++] =
+			(struct job_obstacle){job.collector.left + FT(3),
+					      job.collector.lower + FT(1), FT(1), FT(1), IN(6)};
 	return job;
 }
 
@@ -141,7 +148,8 @@ static void test_every_layout(void **state)
 	assert_true(holding > 8 && fewer_known > 3);
 }
 
-/* With a wanted number of holes the best layout of that number comes out, whether it holds or not. */
+/* With a wanted number of holes the best layout of that number comes out, whether it holds or not.
+ */
 static void test_wanted_holes(void **state)
 {
 	(void)state;
@@ -176,9 +184,13 @@ static void test_keep_clear(void **state)
 	struct job job = sample_job();
 
 	job.framing.depth = IN(9.25);
-	job.obstacle[job.obstacles++] = (struct job_obstacle){ FT(15), FT(6), FT(1), FT(1), IN(6) };
-	job.pipe[job.pipes++] = (struct job_pipe){ .diameter = IN(1), .insulated_diameter = NAN, .count = 1,
-		                                   .temperature = NAN, .at = FT(18), .up = FT(11) + IN(8) };
+	job.obstacle[job.obstacles++] = (struct job_obstacle){FT(15), FT(6), FT(1), FT(1), IN(6)};
+	job.pipe[job.pipes++] = (struct job_pipe){.diameter = IN(1),
+						  .insulated_diameter = NAN,
+						  .count = 1,
+						  .temperature = NAN,
+						  .at = FT(18),
+						  .up = FT(11) + IN(8)};
 	check_run(&job, &r, &w);
 	const struct pass *p = &r.pass[r.judged];
 
@@ -186,7 +198,8 @@ static void test_keep_clear(void **state)
 	for (int i = 0; i < p->attachments; i++) {
 		const struct attachment *a = &p->attachment[i];
 
-		assert_false(a->x > FT(14.5) && a->x < FT(16.5) && a->y > FT(5.5) && a->y < FT(7.5));
+		assert_false(a->x > FT(14.5) && a->x < FT(16.5) && a->y > FT(5.5) &&
+			     a->y < FT(7.5));
 		assert_true(hypot(a->x - FT(18), a->y - FT(11) - IN(8)) > IN(6.5));
 	}
 }

@@ -49,7 +49,7 @@ static void views(void **state)
 	const struct point q = drawing_on_paper(d, (struct point){ 2, 0 });
 
 	assert_true(fabs(q.x) < 1e-12);
-	assert_near(q.y, 1, 1e-12);
+	assert_near(q.y, 1.0, 1e-12);
 	/* the first view is the one a DXF file is written in */
 	assert_near(drawing_main_view(d).scale, 1.0 / 48, 1e-12);
 	drawing_destroy(d);
@@ -97,19 +97,19 @@ static void spreads(void **state)
 
 	(void)state;
 	dimension_spread(two, 3, 2);
-	assert_near(two[0], 4, 1e-12);
-	assert_near(two[1], 6, 1e-12);
-	assert_near(two[2], 20, 1e-12);
+	assert_near(two[0], 4.0, 1e-12);
+	assert_near(two[1], 6.0, 1e-12);
+	assert_near(two[2], 20.0, 1e-12);
 	dimension_spread(three, 3, 1);
 	assert_true(fabs(three[0]) < 1e-12);
-	assert_near(three[1], 1, 1e-12);
-	assert_near(three[2], 2, 1e-12);
+	assert_near(three[1], 1.0, 1e-12);
+	assert_near(three[2], 2.0, 1e-12);
 	dimension_spread(loose, 3, 2);
-	assert_near(loose[0], 1, 1e-12);
-	assert_near(loose[1], 4, 1e-12);
-	assert_near(loose[2], 9, 1e-12);
+	assert_near(loose[0], 1.0, 1e-12);
+	assert_near(loose[1], 4.0, 1e-12);
+	assert_near(loose[2], 9.0, 1e-12);
 	dimension_spread(wrong, 2, 1);
-	assert_near(wrong[1] - wrong[0], 1, 1e-12);
+	assert_near(wrong[1] - wrong[0], 1.0, 1e-12);
 }
 
 /* Width grows in proportion to size; a line of text takes no place that is taken. */

@@ -241,6 +241,7 @@ static void refusals_hold_no_steps(void **state)
 
 static const char *const claims[] = {
 	"look", "butts", "thickness", "lines",    "sound",    "weight", "age",
+	"ask",  "answer",
 	"say",  "item",  "step",      "never",    "caution",  "choice", "sleeve",
 	"boot", "hole",  "extent",    "quantity", "slippery", "layer",  NULL};
 

@@ -218,8 +218,6 @@ static const struct {
 	 PROBLEM_NONE, "", ""},
 	{"form=\"gable\"", "form=\"gable\" plane=\"end\"", PROBLEM_DISAGREE,
 	 "building.plane, building.form", "hip"},
-	/* the array's top is 13 ft up the slope: the hip stands 12 ft in, at cos(5:12) = 12/13 */
-	{"form=\"gable\"", "form=\"hip\" plane=\"side\"", PROBLEM_NONE, "", ""},
 	{"ground-snow-level=\"service\"", "ground-snow-level=\"strength\"", PROBLEM_NONE, "",
 	 ""}, /* nothing of snow */
 	{"max-spacing=\"48 in\"", "max-spacing=\"48 in\" spacing=\"64 in\"", PROBLEM_DISAGREE,
@@ -309,7 +307,19 @@ static void test_wind_rules(void **state)
 	assert_false(read_text());
 	assert_string_equal(problems.item[0].field, "site.Kzt, hill");
 	start(NULL);
+	/* the array's top is 13 ft up the slope, 12 ft on plan: so far in stands the hip; at the pipe 12.46 ft */
 	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"side\"");
+	assert_false(read_text());
+	assert_int_equal(problems.count, 1);
+	assert_int_equal(problems.item[0].code, PROBLEM_OFF_ROOF);
+	assert_string_equal(problems.item[0].field, "pipe[1].at");
+	start(NULL);
+	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"side\"");
+	example_change(text, "at=\"11 ft 0 in\"", "at=\"12 ft 6 in\"");
+	assert_true(read_text());
+	start(NULL);
+	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"side\"");
+	example_change(text, "at=\"11 ft 0 in\"", "at=\"12 ft 6 in\"");
 	example_change(text, "left=\"12 ft 0 in\"", "left=\"11 ft 11 in\"");
 	assert_false(read_text());
 	assert_int_equal(problems.item[0].code, PROBLEM_OFF_ROOF);
@@ -317,7 +327,9 @@ static void test_wind_rules(void **state)
 			    "collector.left, collector.lower, building.plane");
 	start(NULL); /* the end of the same roof is 30 ft 8 in wide: 12 ft from either corner are too many */
 	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"end\"");
+	example_change(text, "at=\"11 ft 0 in\"", "at=\"15 ft\"");
 	assert_false(read_text());
+	assert_int_equal(problems.count, 1);
 	assert_int_equal(problems.item[0].code, PROBLEM_OFF_ROOF);
 	start(NULL);
 	example_change(text, "form=\"gable\"", "form=\"hip\" plane=\"side\"");

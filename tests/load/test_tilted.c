@@ -98,7 +98,8 @@ static void parapet_and_form(void **state)
 	assert_int_equal(solar_tilted_failed(&a), 0);
 	for (int c = 0; c < TILTED_CONDITION_COUNT; c++) {
 		assert_true(strlen(tilted_condition_text((enum tilted_condition)c)) > 20);
-		assert_non_null(strstr(tilted_condition_clause((enum tilted_condition)c), "29.4.3"));
+		assert_non_null(
+			strstr(tilted_condition_clause((enum tilted_condition)c), "29.4.3"));
 		assert_true(tilted_condition_confidence((enum tilted_condition)c) <
 			    CONFIDENCE_COUNT);
 	}
@@ -162,11 +163,12 @@ static void chart_laws(void **state)
 				assert_true(here <= nom(tilt, zone[z], An, CURVE_SAFE_SIDE));
 				assert_true(here >= nom(tilt, zone[z], 1.7 * An, CURVE_RECALLED));
 				if (tilt < 35)
-					assert_true(here <= nom(tilt + 1, zone[z], An,
-								CURVE_RECALLED) + 1e-12);
+					assert_true(here <=
+						    nom(tilt + 1, zone[z], An, CURVE_RECALLED) +
+							    1e-12);
 				if (z < 2)
-					assert_true(here <= nom(tilt, zone[z + 1], An,
-								CURVE_RECALLED));
+					assert_true(here <=
+						    nom(tilt, zone[z + 1], An, CURVE_RECALLED));
 			}
 }
 
@@ -227,7 +229,7 @@ static void rooftop(void **state)
 	static const struct {
 		double Af, Ar, lateral, uplift;
 	} row[] = {
-		{79, 119, 1.9, 1.5},  {80, 120, 1.9, 1.5},  {440, 660, 1.45, 1.25},
+		{79, 119, 1.9, 1.5},   {80, 120, 1.9, 1.5},   {440, 660, 1.45, 1.25},
 		{800, 1200, 1.0, 1.0}, {900, 1300, 1.0, 1.0},
 	};
 	const struct wind_velocity w = {.known = true, .qh = psf(20.0), .Kd_of_p = 1.0};

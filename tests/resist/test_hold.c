@@ -187,8 +187,9 @@ static void nail_side_load(void **state)
 
 	(void)state;
 	assert_true(nail_lateral_find(NULL, 0.50, IN(0.162), IN(3.5), IN(1.5), &y));
-	assert_within(TO_LB(y.value), 141.0,
-		      0.5); /* NDS-2018 Table 12N, 16d: 141, mode IV, so for every thicker side member */
+	assert_within(
+		TO_LB(y.value), 141.0,
+		0.5); /* NDS-2018 Table 12N, 16d: 141, mode IV, so for every thicker side member */
 	assert_false(nail_lateral_find(NULL, 0.50, IN(0.162), IN(2.4), IN(1.5), &y));
 	assert_false(nail_lateral_find(NULL, 0.50, IN(0.05), IN(2.4), IN(1.0), &y));
 }
@@ -261,6 +262,44 @@ static void moments_at_points(void **state)
 	assert_true(f.sagging_at_point <= 0);
 }
 
+/* Two equal spans under mirrored loads: the inner support's moment is that of either span held
+   there; by the continuous-beam solution. Uniform w L^2/8, a force in the middle 3 P L/16. */
+static void held_ends(void **state)
+{
+	const struct rafter_uniform u[] = {{0, 3, 200, 0}, {0.5, 1.25, 150, 0}};
+	const struct rafter_point p[] = {{1, 500, 0}, {2.25, 300, 0}};
+	const struct rafter r = {
+		.span = 3, .depth = 0.14, .uniforms = 2, .uniform = u, .points = 2, .point = p};
+	const double support[] = {0, 3, 6};
+	const struct beam_uniform bu[] = {{0, 6, 200}, {0.5, 1.25, 150}, {4.75, 5.5, 150}};
+	const struct beam_point bp[] = {{1, 500}, {2.25, 300}, {5, 500}, {3.75, 300}};
+	const struct beam b = {.start = 0,
+			       .end = 6,
+			       .supports = 3,
+			       .support = support,
+			       .uniforms = 3,
+			       .points = 4,
+			       .uniform = bu,
+			       .point = bp};
+	struct rafter_forces f;
+	struct beam_forces two;
+
+	(void)state;
+	assert_true(rafter_solve(&r, &f) && beam_solve(&b, &two));
+	assert_near(f.held_upper, two.moment[1], 1e-12);
+	const struct rafter_point middle = {1.5, 400, 0};
+	const struct rafter plain = {.span = 3,
+				     .depth = 0.14,
+				     .uniforms = 1,
+				     .uniform = u,
+				     .points = 1,
+				     .point = &middle};
+
+	assert_true(rafter_solve(&plain, &f));
+	assert_near(f.held_lower, -200.0 * 9 / 8 - 3.0 * 400 * 3 / 16, 1e-12);
+	assert_near(f.held_upper, f.held_lower, 1e-12);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -277,6 +316,7 @@ int main(void)
 		cmocka_unit_test(ties),
 		cmocka_unit_test(holes),
 		cmocka_unit_test(moments_at_points),
+		cmocka_unit_test(held_ends),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

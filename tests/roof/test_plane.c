@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Planes of hip and monoslope roofs and the zones of tilted collectors: each zone where the maps put it
-   by hand, pieces that tile the plane, mirror images. */
+/* Planes of hip and monoslope roofs and the zones of tilted collectors: each zone where the maps
+   put it by hand, pieces that tile the plane, mirror images. */
 #include "near.h"
 
 #include <string.h>
@@ -24,6 +24,12 @@ static void check_tiles(const struct zone_map *m, const struct polygon *plane)
 
 		assert_true(area > 0.0 && m->shape[i].shape.n <= 8);
 		assert_near(polygon_area(&inside), area, 1e-9);
+		/* and as a window it lets itself through: areas of zones are asked that way */
+		if (plane->n + m->shape[i].shape.n <= POLYGON_MAX) {
+			const struct polygon seen = polygon_clip(plane, &m->shape[i].shape);
+
+			assert_near(polygon_area(&seen), area, 1e-9);
+		}
 		sum += area;
 		for (int k = 0; k < i; k++) {
 			const struct polygon both =
@@ -65,8 +71,8 @@ static void check_spots(const struct zone_plane *p, const struct zone_map *m,
 
 #define CHECK_SPOTS(p, m, row) check_spots((p), (m), (row), sizeof(row) / sizeof((row)[0]))
 
-/* Footprint 44 by 32 ft, 16 ft run, a 3 ft. At 5:12 cos is 12/13: slope 17.333 ft, strips 3.25 ft up
-   it; beside a hip 3 sqrt 2 = 4.243 ft along the eave. */
+/* Footprint 44 by 32 ft, 16 ft run, a 3 ft. At 5:12 cos is 12/13: slope 17.333 ft, strips 3.25 ft
+   up it; beside a hip 3 sqrt 2 = 4.243 ft along the eave. */
 static struct zone_plane hip(enum edition edition, double theta, bool end)
 {
 	return (struct zone_plane){.edition = edition,
@@ -83,8 +89,8 @@ static struct zone_plane hip(enum edition edition, double theta, bool end)
 static void hip_side(void **state)
 {
 	static const struct spot_row row_16[] = {
-		{22, 1, ZONE_2E}, {3, 1, ZONE_3},  {5.1, 1, ZONE_3},   {5.3, 1, ZONE_2E},
-		{22, 8, ZONE_1},  {9, 6, ZONE_2R}, {9.7, 6, ZONE_2R},  {9.9, 6, ZONE_1},
+		{22, 1, ZONE_2E}, {3, 1, ZONE_3},    {5.1, 1, ZONE_3},   {5.3, 1, ZONE_2E},
+		{22, 8, ZONE_1},  {9, 6, ZONE_2R},   {9.7, 6, ZONE_2R},  {9.9, 6, ZONE_1},
 		{22, 14, ZONE_1}, {22, 15, ZONE_2R}, {22, 3.2, ZONE_2E}, {22, 3.3, ZONE_1},
 	};
 	static const struct spot_row row_22[] = {
@@ -110,7 +116,10 @@ static void hip_side(void **state)
 static void hip_corners_7_10(void **state)
 {
 	static const struct spot_row steep[] = {
-		{3, 1, ZONE_3}, {22, 1, ZONE_2}, {16, 16.2, ZONE_3}, {22, 16.5, ZONE_2},
+		{3, 1, ZONE_3},
+		{22, 1, ZONE_2},
+		{16, 16.2, ZONE_3},
+		{22, 16.5, ZONE_2},
 	};
 	struct zone_plane p = hip(ASCE7_10, atan(0.5), false);
 	struct zone_map m = zone_map_of(&p);
@@ -128,7 +137,8 @@ static void hip_corners_7_10(void **state)
 static void hip_end(void **state)
 {
 	static const struct spot_row row[] = {
-		{16, 1, ZONE_2E}, {3, 1, ZONE_3}, {16, 8, ZONE_1}, {16, 15, ZONE_2R}, {9, 6, ZONE_2R},
+		{16, 1, ZONE_2E},  {3, 1, ZONE_3},  {16, 8, ZONE_1},
+		{16, 15, ZONE_2R}, {9, 6, ZONE_2R},
 	};
 	const struct zone_plane p = hip(ASCE7_16, atan(5.0 / 12.0), true);
 	const struct zone_map m = zone_map_of(&p);
@@ -138,7 +148,8 @@ static void hip_end(void **state)
 	CHECK_SPOTS(&p, &m, row);
 }
 
-/* Every slope and many sizes, down to planes that are all strips; a square house ends in a point. */
+/* Every slope and many sizes, down to planes that are all strips; a square house ends in a point.
+ */
 static void hips_tile(void **state)
 {
 	(void)state;
@@ -146,7 +157,8 @@ static void hips_tile(void **state)
 		for (double theta = 2.0; theta <= 45.0; theta += 4.3)
 			for (double length = 12.0; length <= 90.0; length += 13.0)
 				for (int end = 0; end <= 1; end++) {
-					struct zone_plane p = hip((enum edition)e, theta * DEG, end);
+					struct zone_plane p =
+						hip((enum edition)e, theta * DEG, end);
 					const double W = fmin(length, 30.0);
 
 					p.length = (end ? W : length) * FT;
@@ -157,6 +169,14 @@ static void hips_tile(void **state)
 					const struct polygon plane = zone_plane_outline(&p);
 
 					check_tiles(&m, &plane);
+					for (p.h = 1.0; p.h < 5.0 && p.theta < 7.0 * DEG;
+					     p.h += 0.37) {
+						const struct zone_map low = zone_map_of(&p);
+						const struct zone_map t = zone_map_tilted(&p);
+
+						check_tiles(&low, &plane);
+						check_tiles(&t, &plane);
+					}
 				}
 }
 
@@ -179,13 +199,13 @@ static void low_hip_is_flat(void **state)
 static void monoslopes(void **state)
 {
 	static const struct spot_row low[] = {
-		{1, 1, ZONE_3},    {30, 1, ZONE_2},   {30, 7, ZONE_1},    {30, 20, ZONE_1},
-		{1, 20, ZONE_2P},  {30, 39, ZONE_2P}, {1, 39, ZONE_3P},   {10, 39, ZONE_3P},
-		{13, 39, ZONE_2P}, {1, 30, ZONE_3P},  {30, 29, ZONE_2P},  {30, 27, ZONE_1},
+		{1, 1, ZONE_3},    {30, 1, ZONE_2},   {30, 7, ZONE_1},   {30, 20, ZONE_1},
+		{1, 20, ZONE_2P},  {30, 39, ZONE_2P}, {1, 39, ZONE_3P},  {10, 39, ZONE_3P},
+		{13, 39, ZONE_2P}, {1, 30, ZONE_3P},  {30, 29, ZONE_2P}, {30, 27, ZONE_1},
 	};
 	static const struct spot_row steep[] = {
-		{1, 1, ZONE_3},  {30, 1, ZONE_2}, {30, 20, ZONE_1}, {1, 20, ZONE_2},
-		{1, 39, ZONE_3}, {30, 39, ZONE_2},
+		{1, 1, ZONE_3},  {30, 1, ZONE_2}, {30, 20, ZONE_1},
+		{1, 20, ZONE_2}, {1, 39, ZONE_3}, {30, 39, ZONE_2},
 	};
 	struct zone_plane p = {.edition = ASCE7_16,
 			       .roof = WIND_ROOF_MONOSLOPE,
@@ -229,9 +249,14 @@ static void tilted_zones(void **state)
 	for (int i = 0; i < m.shapes; i++)
 		assert_int_equal(m.shape[i].zone, ZONE_3);
 	/* a gable of 7 degrees: the far eave counts, so the ridge is no edge */
-	p = (struct zone_plane){.edition = ASCE7_16, .roof = WIND_ROOF_GABLE, .theta = 5.0 * DEG,
-				.length = 100.0 * FT, .slope = 40.0 * FT, .beyond = 40.0 * FT,
-				.a = 8.0 * FT, .h = 10.0 * FT};
+	p = (struct zone_plane){.edition = ASCE7_16,
+				.roof = WIND_ROOF_GABLE,
+				.theta = 5.0 * DEG,
+				.length = 100.0 * FT,
+				.slope = 40.0 * FT,
+				.beyond = 40.0 * FT,
+				.a = 8.0 * FT,
+				.h = 10.0 * FT};
 	m = zone_map_tilted(&p);
 	assert_int_equal(zone_in(&m, 50.0 * FT, 39.0 * FT), ZONE_1);
 	p.theta = 7.01 * DEG;
@@ -253,8 +278,8 @@ static void cuts(void **state)
 	assert_int_equal(left.n, 3);
 }
 
-/* A corner that lies on the cut to the last bits gives one point, not two: with an edge of no length the piece would clip
-   everything away when it is itself a window. */
+/* A corner that lies on the cut to the last bits gives one point, not two: with an edge of no
+   length the piece would clip everything away when it is itself a window. */
 static void no_edge_without_length(void **state)
 {
 	const struct polygon r = polygon_rectangle(0.0, 0.0, 9.0, 7.0);
@@ -272,7 +297,8 @@ static void no_edge_without_length(void **state)
 			assert_true(hypot(a.x - b.x, a.y - b.y) > 1e-9);
 		}
 		assert_within(polygon_area(&p), 31.5, 1e-9);
-		/* of the speck the line y = 7x/9 keeps what lies below it: from x 27/7 to 4, 1/9 high there */
+		/* of the speck the line y = 7x/9 keeps what lies below it: from x 27/7 to 4, 1/9
+		 * high there */
 		assert_within(polygon_area(&in), 0.5 * (1.0 / 9.0) * (1.0 / 7.0), 1e-9);
 	}
 }
@@ -280,10 +306,14 @@ static void no_edge_without_length(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(hip_side),        cmocka_unit_test(hip_corners_7_10),
-		cmocka_unit_test(hip_end),         cmocka_unit_test(hips_tile),
-		cmocka_unit_test(low_hip_is_flat), cmocka_unit_test(monoslopes),
-		cmocka_unit_test(tilted_zones),    cmocka_unit_test(cuts),
+		cmocka_unit_test(hip_side),
+		cmocka_unit_test(hip_corners_7_10),
+		cmocka_unit_test(hip_end),
+		cmocka_unit_test(hips_tile),
+		cmocka_unit_test(low_hip_is_flat),
+		cmocka_unit_test(monoslopes),
+		cmocka_unit_test(tilted_zones),
+		cmocka_unit_test(cuts),
 		cmocka_unit_test(no_edge_without_length),
 	};
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* Feet of several lines at once: held against trying every subset of rafters on every line. Rails are continuous beams,
-   solved by src/resist; pressures differ along the eave; rafters add up what stands on them. */
+/* Feet of several lines at once: held against trying every subset of rafters on every line. Rails
+   are continuous beams, solved by src/resist; pressures differ along the eave; rafters add up what
+   stands on them. */
 #include <math.h>
 #include <stdint.h>
 #include <stdlib.h>
@@ -28,11 +29,12 @@ static struct search_cost cost(void *context, int line, int a, int b, int c)
 {
 	const struct roof *r = context;
 	const struct search_line *l = &r->line[line];
-	const double left = a < 0 ? l->x0 : (r->x[a] + r->x[b]) / 2, right = c < 0 ? l->x1 : (r->x[b] + r->x[c]) / 2;
+	const double left = a < 0 ? l->x0 : (r->x[a] + r->x[b]) / 2,
+		     right = c < 0 ? l->x1 : (r->x[b] + r->x[c]) / 2;
 
 	/* larger areas have somewhat smaller coefficients */
-	return (struct search_cost){ r->foot[b] / (1 + 0.05 * (right - left)), r->moment,
-		                     r->base[b] + (right - left) / r->strength[b] };
+	return (struct search_cost){r->foot[b] / (1 + 0.05 * (right - left)), r->moment,
+				    r->base[b] + (right - left) / r->strength[b]};
 }
 
 static double whole(void *context, int line, const unsigned char *rafter, int count, double *width)
@@ -40,13 +42,17 @@ static double whole(void *context, int line, const unsigned char *rafter, int co
 	const struct roof *r = context;
 	const struct search_line *l = &r->line[line];
 	double support[PLACES], ratio = 0;
-	struct beam_uniform load = { l->x0, l->x1, 1 };
+	struct beam_uniform load = {l->x0, l->x1, 1};
 	struct beam_forces f;
 
 	for (int i = 0; i < count; i++)
 		support[i] = r->x[rafter[i]];
-	const struct beam beam = { .start = l->x0, .end = l->x1, .supports = (size_t)count, .support = support,
-		                   .uniforms = 1, .uniform = &load };
+	const struct beam beam = {.start = l->x0,
+				  .end = l->x1,
+				  .supports = (size_t)count,
+				  .support = support,
+				  .uniforms = 1,
+				  .uniform = &load};
 
 	assert_true(beam_solve(&beam, &f));
 	for (int i = 0; i < count; i++) {
@@ -62,11 +68,13 @@ static double whole(void *context, int line, const unsigned char *rafter, int co
 	if (support[0] - l->x0 > l->cantilever || l->x1 - support[count - 1] > l->cantilever)
 		return HUGE_VAL;
 	if (isfinite(l->cantilever))
-		ratio = fmax(ratio, fmax(support[0] - l->x0, l->x1 - support[count - 1]) / l->cantilever);
+		ratio = fmax(ratio,
+			     fmax(support[0] - l->x0, l->x1 - support[count - 1]) / l->cantilever);
 	return fmax(ratio, r->moment * fabs(beam_worst_moment(&f).value));
 }
 
-static double rafter(void *context, int rafter, const struct search_layout *layout, int lines, const double *width)
+static double rafter(void *context, int rafter, const struct search_layout *layout, int lines,
+		     const double *width)
 {
 	const struct roof *r = context;
 	double carried = 0;
@@ -87,7 +95,8 @@ static double uneven_of(const struct roof *r, const struct search_layout *layout
 			const struct search_line *s = &r->line[l];
 			const unsigned char *p = &layout->rafter[at + k];
 			const double left = k > 0 ? (r->x[p[-1]] + r->x[p[0]]) / 2 : s->x0;
-			const double right = k + 1 < layout->count[l] ? (r->x[p[0]] + r->x[p[1]]) / 2 : s->x1;
+			const double right =
+				k + 1 < layout->count[l] ? (r->x[p[0]] + r->x[p[1]]) / 2 : s->x1;
 
 			sum += (right - left) * (right - left);
 		}
@@ -97,7 +106,7 @@ static double uneven_of(const struct roof *r, const struct search_layout *layout
 static bool stands(const struct roof *r, int line, const struct search_layout *layout)
 {
 	const struct search_line *l = &r->line[line];
-	int at[LINES + 1] = { 0 };
+	int at[LINES + 1] = {0};
 
 	for (int i = 0; i < line; i++)
 		at[i + 1] = at[i] + layout->count[i];
@@ -119,7 +128,8 @@ static double accept_ratio(void *context, const struct search_layout *layout)
 	double width[LINES * PLACES], ratio = 0;
 
 	for (int l = 0, at = 0; l < r->lines; at += layout->count[l], l++)
-		ratio = fmax(ratio, whole(context, l, &layout->rafter[at], layout->count[l], &width[at]));
+		ratio = fmax(ratio,
+			     whole(context, l, &layout->rafter[at], layout->count[l], &width[at]));
 	for (int i = 0; i < layout->feet; i++)
 		ratio = fmax(ratio, rafter(context, layout->rafter[i], layout, r->lines, width));
 	return ratio;
@@ -136,10 +146,12 @@ static void try_all(struct brute *b, struct search_layout layout, int line)
 	const struct search_line *l = &b->r->line[line];
 
 	if (line == b->r->lines) {
-		const double ratio = accept_ratio((void *)(uintptr_t)b->r, &layout), uneven = uneven_of(b->r, &layout);
+		const double ratio = accept_ratio((void *)(uintptr_t)b->r, &layout),
+			     uneven = uneven_of(b->r, &layout);
 
 		if (ratio < b->ratio[layout.feet] * (1 - 1e-9) ||
-		    (ratio <= b->ratio[layout.feet] * (1 + 1e-9) && uneven < b->uneven[layout.feet])) {
+		    (ratio <= b->ratio[layout.feet] * (1 + 1e-9) &&
+		     uneven < b->uneven[layout.feet])) {
 			b->ratio[layout.feet] = ratio;
 			b->uneven[layout.feet] = uneven;
 		}
@@ -166,7 +178,8 @@ static int whole_between(uint64_t *seed, int low, int high)
 
 static struct roof random_roof(uint64_t *seed)
 {
-	struct roof r = { .rafters = whole_between(seed, 4, PLACES), .lines = whole_between(seed, 1, LINES) };
+	struct roof r = {.rafters = whole_between(seed, 4, PLACES),
+			 .lines = whole_between(seed, 1, LINES)};
 	double x = 0;
 
 	if (r.lines == 3)
@@ -174,7 +187,8 @@ static struct roof random_roof(uint64_t *seed)
 	for (int i = 0; i < r.rafters; i++) {
 		x += random_between(seed, 0.3, 0.7);
 		r.x[i] = x;
-		r.foot[i] = random_between(seed, 0.3, 0.9) * (random_between(seed, 0, 1) < 0.2 ? 2 : 1);
+		r.foot[i] =
+			random_between(seed, 0.3, 0.9) * (random_between(seed, 0, 1) < 0.2 ? 2 : 1);
 		r.strength[i] = random_between(seed, 1.5, 5);
 		r.base[i] = random_between(seed, 0, 0.6);
 	}
@@ -182,11 +196,16 @@ static struct roof random_roof(uint64_t *seed)
 	for (int l = 0; l < r.lines; l++) {
 		struct search_line *s = &r.line[l];
 
-		*s = (struct search_line){ .x0 = r.x[0] - random_between(seed, 0, 0.3),
-			                   .x1 = x + random_between(seed, 0, 0.3),
-			                   .cantilever = random_between(seed, 0, 1) < 0.3 ? HUGE_VAL : random_between(seed, 0.3, 1.2),
-			                   .bay = random_between(seed, 0, 1) < 0.5 ? HUGE_VAL : random_between(seed, 0.7, 2),
-			                   .copies = -1, .apart = -1 };
+		*s = (struct search_line){.x0 = r.x[0] - random_between(seed, 0, 0.3),
+					  .x1 = x + random_between(seed, 0, 0.3),
+					  .cantilever = random_between(seed, 0, 1) < 0.3
+								? HUGE_VAL
+								: random_between(seed, 0.3, 1.2),
+					  .bay = random_between(seed, 0, 1) < 0.5
+							 ? HUGE_VAL
+							 : random_between(seed, 0.7, 2),
+					  .copies = -1,
+					  .apart = -1};
 		for (int i = 0; i < r.rafters; i++)
 			if (random_between(seed, 0, 1) < 0.9)
 				s->place[s->places++] = (unsigned char)i;
@@ -200,11 +219,20 @@ static struct roof random_roof(uint64_t *seed)
 	return r;
 }
 
-static void compare(const struct roof *r, const struct brute *b, int feet, double limit, struct search_state *s)
+static void compare(const struct roof *r, const struct brute *b, int feet, double limit,
+		    struct search_state *s)
 {
-	const struct search_problem p = { .x = r->x, .lines = r->lines, .line = r->line, .floor = 0, .grows = true,
-		                          .rafters_add = true, .context = (void *)(uintptr_t)r, .cost = cost,
-		                          .whole = whole, .rafter = rafter, .accept = accept_ratio };
+	const struct search_problem p = {.x = r->x,
+					 .lines = r->lines,
+					 .line = r->line,
+					 .floor = 0,
+					 .grows = true,
+					 .rafters_add = true,
+					 .context = (void *)(uintptr_t)r,
+					 .cost = cost,
+					 .whole = whole,
+					 .rafter = rafter,
+					 .accept = accept_ratio};
 	long work = 100000000;
 
 	search_best(&p, feet, limit, &work, s);
@@ -229,11 +257,11 @@ static void test_every_subset(void **state)
 
 	for (int i = 0; i < 150; i++) {
 		const struct roof r = random_roof(&seed);
-		struct brute b = { .r = &r };
+		struct brute b = {.r = &r};
 
 		for (int n = 0; n <= LINES * PLACES; n++)
 			b.ratio[n] = b.uneven[n] = HUGE_VAL;
-		try_all(&b, (struct search_layout){ 0 }, 0);
+		try_all(&b, (struct search_layout){0}, 0);
 		for (int n = 2; n <= r.lines * r.rafters; n++) {
 			compare(&r, &b, n, 1, &s);
 			compare(&r, &b, n, 1e3, &s);
@@ -248,7 +276,7 @@ static void test_staggers(void **state)
 {
 	(void)state;
 	static struct search_state s;
-	struct roof r = { .rafters = 8, .lines = 2 };
+	struct roof r = {.rafters = 8, .lines = 2};
 	long work = 1000000;
 
 	for (int i = 0; i < 8; i++) {
@@ -257,14 +285,26 @@ static void test_staggers(void **state)
 		r.strength[i] = 2;
 	}
 	for (int l = 0; l < 2; l++) {
-		r.line[l] = (struct search_line){ .x0 = 0, .x1 = 3.2, .cantilever = 0.7, .bay = HUGE_VAL, .places = 8,
-			                          .copies = -1, .apart = -1 };
+		r.line[l] = (struct search_line){.x0 = 0,
+						 .x1 = 3.2,
+						 .cantilever = 0.7,
+						 .bay = HUGE_VAL,
+						 .places = 8,
+						 .copies = -1,
+						 .apart = -1};
 		for (int i = 0; i < 8; i++)
 			r.line[l].place[i] = (unsigned char)i;
 	}
-	const struct search_problem p = { .x = r.x, .lines = 2, .line = r.line, .grows = true, .rafters_add = true,
-		                          .context = &r, .cost = cost, .whole = whole, .rafter = rafter,
-		                          .accept = accept_ratio };
+	const struct search_problem p = {.x = r.x,
+					 .lines = 2,
+					 .line = r.line,
+					 .grows = true,
+					 .rafters_add = true,
+					 .context = &r,
+					 .cost = cost,
+					 .whole = whole,
+					 .rafter = rafter,
+					 .accept = accept_ratio};
 
 	search_best(&p, 4, 1, &work, &s);
 	assert_true(s.best.found);
@@ -285,9 +325,16 @@ static void test_effort(void **state)
 	static struct search_state s;
 	uint64_t seed = 7;
 	const struct roof r = random_roof(&seed);
-	const struct search_problem p = { .x = r.x, .lines = r.lines, .line = r.line, .grows = true, .rafters_add = true,
-		                          .context = (void *)(uintptr_t)&r, .cost = cost, .whole = whole,
-		                          .rafter = rafter, .accept = accept_ratio };
+	const struct search_problem p = {.x = r.x,
+					 .lines = r.lines,
+					 .line = r.line,
+					 .grows = true,
+					 .rafters_add = true,
+					 .context = (void *)(uintptr_t)&r,
+					 .cost = cost,
+					 .whole = whole,
+					 .rafter = rafter,
+					 .accept = accept_ratio};
 	long work = 1;
 
 	search_best(&p, r.lines * 3, 1e3, &work, &s);
