@@ -160,6 +160,8 @@ enum remark_kind {
 	R(SNOW_MINIMUM, NOTE, "The roof snow {0 psf 1} is the authority's own minimum.")                          \
 	R(PUMP_HEAT, NOTE, "Heat that a pump could send to the collectors to melt snow is no design reduction: "  \
 	  "the pump may fail in the storm that brings the snow.")                                                 \
+	R(VALLEY, FAILS, "A foot may stand {0 in 1} square to the line of the valley; no hole and no lifted course within {1 in 0} " \
+	  "of it. Move the array away from the valley.")                                                          \
 	R(METAL_NEVER, NOTE, "Never {t0} with {t1}: {t2}. Choose another metal or keep every drop of water apart.") \
 	R(METAL_APART, NOTE, "Keep {t0} apart from {t1}: {t2}.")                                                  \
 	R(METAL_UNLISTED, NOTE, "Of {t0} on {t1} the table of metals says nothing: ask the makers.")               \

@@ -6,6 +6,7 @@
 
 #include "check/attachment.h"
 #include "check/metals.h"
+#include "check/valley.h"
 #include "check/block_check.h"
 #include "check/layout_rule.h"
 #include "check/layout_search.h"
@@ -198,6 +199,7 @@ void verdict_give(struct context *c)
 		REMARK(r, LEVER_ARM, c->job->mount.height);
 	block_check(c);
 	check_metals(c);
+	check_valley(c);
 	unchecked(c);
 	if (any(r, REMARK_ENGINEER) || differ)
 		r->verdict = NEEDS_ENGINEER;

@@ -3,12 +3,14 @@
 
 #include "cli/job_run.h"
 
-static enum exit_status draw(struct job_run *run, const struct command *c, const struct options *o, struct problem_list *problems)
+static enum exit_status draw(struct job_run *run, const struct command *c, const struct options *o,
+			     struct problem_list *problems)
 {
 	struct sheet_set set;
 
 	if (strcmp(o->view, "pipe") == 0 && run->job.pipes == 0)
-		return command_misused(c, problems, "--view pipe", "another view: this job has no pipe");
+		return command_misused(c, problems, "--view pipe",
+				       "another view: this job has no pipe");
 	if (!sheets_build_view(&set, &run->sheet, &run->request, o->view)) {
 		sheets_close(&set);
 		return command_no_memory(problems);
@@ -16,13 +18,15 @@ static enum exit_status draw(struct job_run *run, const struct command *c, const
 	return job_run_write(run, &set, c, o, problems);
 }
 
-enum exit_status command_draw(const struct command *c, const struct options *o, struct problem_list *problems)
+enum exit_status command_draw(const struct command *c, const struct options *o,
+			      struct problem_list *problems)
 {
 	const enum file_kind kind = file_kind_of(o->output);
 	enum exit_status status;
 
 	if (kind == FILE_OTHER || kind == FILE_HTML)
-		return command_misused(c, problems, o->output ? o->output : "no -o", "-o with a name that ends in .svg, .dxf or .pdf");
+		return command_misused(c, problems, o->output ? o->output : "no -o",
+				       "-o with a name that ends in .svg, .dxf or .pdf");
 	struct job_run *run = job_run_open(c, o, problems, &status);
 
 	if (run)

@@ -41,15 +41,16 @@ static bool open_letters(struct job_run *run, struct problem_list *problems)
 	run->lettering = lettering_create(&missing);
 	if (!run->lettering && missing)
 		problem_add(problems, PROBLEM_CANNOT_OPEN, LETTERING_FAMILY, 0, NULL, NULL,
-		            "this typeface (Debian: fonts-dejavu-core)");
+			    "this typeface (Debian: fonts-dejavu-core)");
 	else if (!run->lettering)
 		problem_add(problems, PROBLEM_NO_MEMORY, "rafterproof", 0, NULL, NULL, NULL);
 	return run->lettering;
 }
 
-static enum exit_status open_all(struct job_run *run, const struct options *o, struct problem_list *problems)
+static enum exit_status open_all(struct job_run *run, const struct options *o,
+				 struct problem_list *problems)
 {
-	struct problem_list unseen = { .count = 0 };
+	struct problem_list unseen = {.count = 0};
 
 	if (!read_job(run, o, problems) ||
 	    (o->prices && !prices_read_file(o->prices, material_keys(), &run->prices, problems)))
@@ -59,22 +60,23 @@ static enum exit_status open_all(struct job_run *run, const struct options *o, s
 	check_run(&run->job, &run->result, &run->workspace);
 	const bool found = data_dir_details(run->details, sizeof run->details);
 
-	run->flashing = (struct flashing_request){ found ? run->details : NULL, o->notes };
+	run->flashing = (struct flashing_request){found ? run->details : NULL, o->notes};
 	run->library = found ? guide_open(run->details, &unseen) : NULL;
-	run->request = (struct sheet_request){ .paper = o->a4 ? PAPER_A4 : PAPER_LETTER,
-		                               .prices = o->prices ? &run->prices : NULL,
-		                               .flashing = &run->flashing,
-		                               .date = build_date() };
+	run->request = (struct sheet_request){.paper = o->a4 ? PAPER_A4 : PAPER_LETTER,
+					      .prices = o->prices ? &run->prices : NULL,
+					      .flashing = &run->flashing,
+					      .date = build_date()};
 	if (sheet_open(&run->sheet, &run->job, &run->result, run->lettering, run->library))
 		return EXIT_HOLDS;
 	return command_no_memory(problems);
 }
 
-struct job_run *job_run_open(const struct command *c, const struct options *o, struct problem_list *problems,
-                             enum exit_status *status)
+struct job_run *job_run_open(const struct command *c, const struct options *o,
+			     struct problem_list *problems, enum exit_status *status)
 {
 	if (o->words != 1) {
-		*status = command_misused(c, problems, o->words ? o->word[1] : NULL, "one job file");
+		*status =
+			command_misused(c, problems, o->words ? o->word[1] : NULL, "one job file");
 		return NULL;
 	}
 	struct job_run *run = calloc(1, sizeof *run);
@@ -118,7 +120,8 @@ enum file_kind file_kind_of(const char *name)
 	static const struct {
 		const char *end;
 		enum file_kind kind;
-	} table[] = { { ".svg", FILE_SVG }, { ".dxf", FILE_DXF }, { ".pdf", FILE_PDF }, { ".html", FILE_HTML } };
+	} table[] = {
+		{".svg", FILE_SVG}, {".dxf", FILE_DXF}, {".pdf", FILE_PDF}, {".html", FILE_HTML}};
 	const size_t n = name ? strlen(name) : 0;
 
 	for (size_t i = 0; i < sizeof table / sizeof *table; i++) {
@@ -155,11 +158,12 @@ static int write_json(FILE *f, const void *what)
 }
 
 /* What was written, on standard output. */
-static enum exit_status tell(const struct job_run *run, const struct sheet_set *set, const struct command *c,
-                             const struct options *o, struct problem_list *problems)
+static enum exit_status tell(const struct job_run *run, const struct sheet_set *set,
+			     const struct command *c, const struct options *o,
+			     struct problem_list *problems)
 {
 	struct options to_stdout = *o;
-	const struct sheets_json what = { c->name, o->output, set, &run->sheet };
+	const struct sheets_json what = {c->name, o->output, set, &run->sheet};
 
 	to_stdout.output = NULL;
 	if (o->json)
@@ -168,13 +172,13 @@ static enum exit_status tell(const struct job_run *run, const struct sheet_set *
 
 	if (d)
 		document_add(d, BLOCK_PARAGRAPH, 0, "%s: %s, job %s. %s.", o->output,
-		             set->n == 1 ? drawing_description(set->page[0].drawing) : "written", run->sheet.fingerprint,
-		             sheet_verdict(&run->sheet));
+			     set->n == 1 ? drawing_description(set->page[0].drawing) : "written",
+			     run->sheet.fingerprint, sheet_verdict(&run->sheet));
 	return command_write_text(d, &to_stdout, problems);
 }
 
-enum exit_status job_run_write(struct job_run *run, struct sheet_set *set, const struct command *c, const struct options *o,
-                               struct problem_list *problems)
+enum exit_status job_run_write(struct job_run *run, struct sheet_set *set, const struct command *c,
+			       const struct options *o, struct problem_list *problems)
 {
 	struct output out;
 	bool written = false;

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* One job read and checked, with what its drawings and sheets need: typeface, covering library, date. */
+/* One job read and checked, with what its drawings and sheets need: typeface, covering library,
+ * date. */
 #ifndef RP_CLI_JOB_RUN_H
 #define RP_CLI_JOB_RUN_H
 
@@ -22,10 +23,10 @@ struct job_run {
 	struct sheet_request request;
 };
 
-/* Reads the job that the options name, checks it, opens the rest. NULL with problems and *status set when anything that
-   is needed is missing. About two megabytes, so on the heap. */
-struct job_run *job_run_open(const struct command *c, const struct options *o, struct problem_list *problems,
-                             enum exit_status *status);
+/* Reads the job that the options name, checks it, opens the rest. NULL with problems and *status
+   set when anything that is needed is missing. About two megabytes, so on the heap. */
+struct job_run *job_run_open(const struct command *c, const struct options *o,
+			     struct problem_list *problems, enum exit_status *status);
 void job_run_close(struct job_run *run);
 /* The exit status that stands for the verdict. */
 enum exit_status job_run_verdict(const struct job_run *run);
@@ -35,7 +36,7 @@ enum file_kind { FILE_OTHER, FILE_SVG, FILE_DXF, FILE_PDF, FILE_HTML };
 enum file_kind file_kind_of(const char *name);
 
 /* Writes set to the file that the options name, and says so on standard output; closes the set. */
-enum exit_status job_run_write(struct job_run *run, struct sheet_set *set, const struct command *c, const struct options *o,
-                               struct problem_list *problems);
+enum exit_status job_run_write(struct job_run *run, struct sheet_set *set, const struct command *c,
+			       const struct options *o, struct problem_list *problems);
 
 #endif

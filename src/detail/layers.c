@@ -115,6 +115,24 @@ static void fit_to_job(struct scene *s, const struct guide_sizes *sizes)
 	}
 }
 
+/* A pipe wider than usual gets a wider sleeve, with 1/4 in of room all round (common practice), and what sits on it. */
+static void fit_sleeve(struct scene *s)
+{
+	const struct scene_layer *inside = scene_find(s, "pipe-insulation");
+	double more = 0;
+
+	for (int i = 0; inside && i < s->layers; i++) {
+		struct scene_layer *l = &s->layer[i];
+
+		if (scene_is(l, "sleeve"))
+			more = fmax(0, inside->diameter + 0.5 * M_PER_IN - l->diameter);
+		if (more > 0 && (scene_is(l, "sleeve") || scene_is(l, "cap") || (scene_is(l, "boot") && isfinite(l->diameter)))) {
+			l->diameter += more;
+			l->of_job = true;
+		}
+	}
+}
+
 bool scene_read(struct scene *s, const struct guide_library *lib, const struct guide_request *request,
 		const char *of, const char *view)
 {
@@ -135,5 +153,6 @@ bool scene_read(struct scene *s, const struct guide_library *lib, const struct g
 	if (!s->theta_of_job)
 		s->theta = usual_pitch(lib, request->key);
 	fit_to_job(s, request->sizes);
+	fit_sleeve(s);
 	return s->layers > 0;
 }

@@ -13,14 +13,15 @@
 
 static struct point plus(struct point a, double k, struct point u)
 {
-	return (struct point){ a.x + k * u.x, a.y + k * u.y };
+	return (struct point){a.x + k * u.x, a.y + k * u.y};
 }
 
 static void tick(struct drawing *d, struct point at, struct point u)
 {
-	const struct point slant = { (u.x - u.y) * 0.7071 * TICK, (u.y + u.x) * 0.7071 * TICK };
+	const struct point slant = {(u.x - u.y) * 0.7071 * TICK, (u.y + u.x) * 0.7071 * TICK};
 
-	drawing_line_as(d, LAYER_DIM, 0.35 * MM, DASH_SOLID, plus(at, -1, slant), plus(at, 1, slant));
+	drawing_line_as(d, LAYER_DIM, 0.35 * MM, DASH_SOLID, plus(at, -1, slant),
+			plus(at, 1, slant));
 }
 
 /* Text along a dimension line is never upside down. */
@@ -35,20 +36,25 @@ static double readable(double turn)
 	return turn;
 }
 
-static void between(struct drawing *d, struct point a, struct point b, double away, const char *text)
+static void between(struct drawing *d, struct point a, struct point b, double away,
+		    const char *text)
 {
 	const double length = hypot(b.x - a.x, b.y - a.y);
-	const struct point u = { (b.x - a.x) / length, (b.y - a.y) / length }, left = { -u.y, u.x };
+	const struct point u = {(b.x - a.x) / length, (b.y - a.y) / length}, left = {-u.y, u.x};
 	const double side = away < 0 ? -1 : 1, turn = readable(atan2(u.y, u.x));
 	const struct point la = plus(a, away, left), lb = plus(b, away, left);
-	const struct point normal = { -sin(turn), cos(turn) };
-	struct lettering_spec spec = { DIMENSION_TEXT, false, ANCHOR_CENTRE, ANCHOR_BASE, turn, true };
-	const double room = lettering_width(drawing_lettering(d), text, (struct lettering_style){ spec.size, false, false });
-	struct point middle = { (la.x + lb.x) / 2, (la.y + lb.y) / 2 };
+	const struct point normal = {-sin(turn), cos(turn)};
+	struct lettering_spec spec = {DIMENSION_TEXT, false, ANCHOR_CENTRE,
+				      ANCHOR_BASE,    turn,  true};
+	const double room = lettering_width(drawing_lettering(d), text,
+					    (struct lettering_style){spec.size, false, false});
+	struct point middle = {(la.x + lb.x) / 2, (la.y + lb.y) / 2};
 
 	if (fabs(away) > CLEAR) {
-		drawing_line(d, LAYER_DIM, plus(a, side * CLEAR, left), plus(la, side * BEYOND, left));
-		drawing_line(d, LAYER_DIM, plus(b, side * CLEAR, left), plus(lb, side * BEYOND, left));
+		drawing_line(d, LAYER_DIM, plus(a, side * CLEAR, left),
+			     plus(la, side * BEYOND, left));
+		drawing_line(d, LAYER_DIM, plus(b, side * CLEAR, left),
+			     plus(lb, side * BEYOND, left));
 	}
 	if (room + 2 * TICK > length) {
 		/* no room between the ticks: behind b */
@@ -62,7 +68,8 @@ static void between(struct drawing *d, struct point a, struct point b, double aw
 	drawing_text(d, LAYER_DIM, plus(middle, 0.7 * MM, normal), spec, text);
 }
 
-void dimension_between(struct drawing *d, struct point a, struct point b, double away, const char *text)
+void dimension_between(struct drawing *d, struct point a, struct point b, double away,
+		       const char *text)
 {
 	const struct view open = drawing_view_open(d);
 	const struct point pa = drawing_on_paper(d, a), pb = drawing_on_paper(d, b);
@@ -104,7 +111,7 @@ static double widest(const struct drawing *d, const struct running *r)
 
 	for (int i = 0; i < r->n && i < RUNNING_MAX; i++)
 		most = fmax(most, lettering_width(drawing_lettering(d), r->text[i],
-						  (struct lettering_style){ r->size, false, false }));
+						  (struct lettering_style){r->size, false, false}));
 	return most;
 }
 
@@ -116,19 +123,22 @@ double dimension_running_room(const struct drawing *d, const struct running *r)
 /* (along, below) of the line's own frame to paper. */
 static struct point frame(const struct running *r, struct point zero, double along, double below)
 {
-	return r->up ? (struct point){ zero.x - below, along } : (struct point){ along, zero.y - below };
+	return r->up ? (struct point){zero.x - below, along}
+		     : (struct point){along, zero.y - below};
 }
 
-static void mark(struct drawing *d, const struct running *r, struct point zero, double along, double label,
-		 const char *text)
+static void mark(struct drawing *d, const struct running *r, struct point zero, double along,
+		 double label, const char *text)
 {
-	const struct lettering_spec spec = { r->size, false, ANCHOR_RIGHT, ANCHOR_MIDDLE,
-					     r->up ? 0 : RAD_PER_DEG * 90, false };
+	const struct lettering_spec spec = {
+		r->size, false, ANCHOR_RIGHT, ANCHOR_MIDDLE, r->up ? 0 : RAD_PER_DEG * 90, false};
 	const double line = r->away;
 
-	drawing_line(d, LAYER_DIM, frame(r, zero, along, CLEAR), frame(r, zero, along, line + BEYOND));
-	tick(d, frame(r, zero, along, line), r->up ? (struct point){ 0, 1 } : (struct point){ 1, 0 });
-	drawing_line(d, LAYER_DIM, frame(r, zero, along, line + BEYOND), frame(r, zero, label, line + KNEE - 0.6 * MM));
+	drawing_line(d, LAYER_DIM, frame(r, zero, along, CLEAR),
+		     frame(r, zero, along, line + BEYOND));
+	tick(d, frame(r, zero, along, line), r->up ? (struct point){0, 1} : (struct point){1, 0});
+	drawing_line(d, LAYER_DIM, frame(r, zero, along, line + BEYOND),
+		     frame(r, zero, label, line + KNEE - 0.6 * MM));
 	drawing_text(d, LAYER_DIM, frame(r, zero, label, line + KNEE), spec, text);
 }
 
@@ -142,7 +152,8 @@ static double begin(struct drawing *d, const struct running *r, struct point zer
 		return start + 1.0 * MM;
 	}
 	for (int i = 0; i < 2; i++)
-		drawing_line(d, LAYER_DIM, frame(r, zero, start + (i - 0.4) * MM, w + t), frame(r, zero, start + (i + 0.4) * MM, w - t));
+		drawing_line(d, LAYER_DIM, frame(r, zero, start + (i - 0.4) * MM, w + t),
+			     frame(r, zero, start + (i + 0.4) * MM, w - t));
 	return start + 1.0 * MM;
 }
 
@@ -150,14 +161,16 @@ void dimension_running(struct drawing *d, const struct running *r)
 {
 	const struct view open = drawing_view_open(d);
 	const int n = r->n < RUNNING_MAX ? r->n : RUNNING_MAX;
-	const struct point first = { r->zero.x + (r->up ? 0 : r->from), r->zero.y + (r->up ? r->from : 0) };
+	const struct point first = {r->zero.x + (r->up ? 0 : r->from),
+				    r->zero.y + (r->up ? r->from : 0)};
 	const struct point zero = drawing_on_paper(d, first);
 	double along[RUNNING_MAX], label[RUNNING_MAX];
 
 	if (n == 0)
 		return;
 	for (int i = 0; i < n; i++) {
-		const struct point w = { r->zero.x + (r->up ? 0 : r->at[i]), r->zero.y + (r->up ? r->at[i] : 0) };
+		const struct point w = {r->zero.x + (r->up ? 0 : r->at[i]),
+					r->zero.y + (r->up ? r->at[i] : 0)};
 		const struct point p = drawing_on_paper(d, w);
 
 		label[i] = along[i] = r->up ? p.y : p.x;
@@ -166,24 +179,26 @@ void dimension_running(struct drawing *d, const struct running *r)
 	drawing_view(d, VIEW_PAPER);
 	const double start = begin(d, r, zero, r->up ? zero.y : zero.x);
 
-	drawing_line(d, LAYER_DIM, frame(r, zero, start, r->away), frame(r, zero, along[n - 1] + TICK, r->away));
+	drawing_line(d, LAYER_DIM, frame(r, zero, start, r->away),
+		     frame(r, zero, along[n - 1] + TICK, r->away));
 	for (int i = 0; i < n; i++)
 		mark(d, r, zero, along[i], label[i], r->text[i]);
 	drawing_view(d, open);
 }
 
-void dimension_leader(struct drawing *d, struct point what, struct point elbow, bool left, double size,
-		      const char *text)
+void dimension_leader(struct drawing *d, struct point what, struct point elbow, bool left,
+		      double size, const char *text)
 {
 	const struct view open = drawing_view_open(d);
 	const struct point pw = drawing_on_paper(d, what), pe = drawing_on_paper(d, elbow);
 	const double side = left ? -1 : 1;
-	const struct point end = { pe.x + side * 2 * MM, pe.y };
-	const struct lettering_spec spec = { size, false, left ? ANCHOR_RIGHT : ANCHOR_LEFT, ANCHOR_MIDDLE, 0, true };
+	const struct point end = {pe.x + side * 2 * MM, pe.y};
+	const struct lettering_spec spec = {size,          false, left ? ANCHOR_RIGHT : ANCHOR_LEFT,
+					    ANCHOR_MIDDLE, 0,     true};
 
 	drawing_view(d, VIEW_PAPER);
-	drawing_path(d, LAYER_THIN, (const struct point[]){ pw, pe, end }, 3);
+	drawing_path(d, LAYER_THIN, (const struct point[]){pw, pe, end}, 3);
 	drawing_mark(d, LAYER_THIN, FILL_BLACK, pw, 0.4 * MM);
-	drawing_text(d, LAYER_TEXT, (struct point){ end.x + side * 0.8 * MM, end.y }, spec, text);
+	drawing_text(d, LAYER_TEXT, (struct point){end.x + side * 0.8 * MM, end.y}, spec, text);
 	drawing_view(d, open);
 }

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Dimensions of a drawing: a distance between two points, and running dimensions from one corner, as a
-   tape lies on the roof. Offsets are metres on paper; points belong to the open view. */
+/* Dimensions of a drawing: a distance between two points, and running dimensions from one corner,
+   as a tape lies on the roof. Offsets are metres on paper; points belong to the open view. */
 #ifndef RP_DRAWING_DIMENSION_H
 #define RP_DRAWING_DIMENSION_H
 
@@ -9,7 +9,8 @@
 #define DIMENSION_TEXT (2.2 * MM)
 
 /* The line stands `away` to the left of the way from a to b; negative: to the right. */
-void dimension_between(struct drawing *d, struct point a, struct point b, double away, const char *text);
+void dimension_between(struct drawing *d, struct point a, struct point b, double away,
+		       const char *text);
 
 #define RUNNING_MAX 160
 
@@ -29,10 +30,10 @@ struct running {
 double dimension_running_room(const struct drawing *d, const struct running *r);
 void dimension_running(struct drawing *d, const struct running *r);
 
-/* A label with a thin line that ends in a dot at what it names. `elbow` is the end of the line near the label, which stands
-   to the right of it, or to the left if `left`. All on the open view. */
-void dimension_leader(struct drawing *d, struct point what, struct point elbow, bool left, double size,
-		      const char *text);
+/* A label with a thin line that ends in a dot at what it names. `elbow` is the end of the line near
+   the label, which stands to the right of it, or to the left if `left`. All on the open view. */
+void dimension_leader(struct drawing *d, struct point what, struct point elbow, bool left,
+		      double size, const char *text);
 
 /* Moves n rising places apart to at least `pitch`, as little as can be (least squares). */
 void dimension_spread(double *place, int n, double pitch);

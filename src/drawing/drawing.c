@@ -23,14 +23,14 @@ struct drawing {
 };
 
 const double drawing_dash_pattern[DASH_COUNT][4] = {
-	[DASH_SOLID] = { 0, 0, 0, 0 },
-	[DASH_DASHED] = { 3 * MM, 1.5 * MM, 0, 0 },
-	[DASH_SHORT_DASH] = { 1.2 * MM, 0.8 * MM, 0, 0 },
-	[DASH_DASH_DOT] = { 7 * MM, 1.5 * MM, 0.7 * MM, 1.5 * MM },
+	[DASH_SOLID] = {0, 0, 0, 0},
+	[DASH_DASHED] = {3 * MM, 1.5 * MM, 0, 0},
+	[DASH_SHORT_DASH] = {1.2 * MM, 0.8 * MM, 0, 0},
+	[DASH_DASH_DOT] = {7 * MM, 1.5 * MM, 0.7 * MM, 1.5 * MM},
 };
 
 const struct drawing_layer_row drawing_layer_table[LAYER_COUNT] = {
-#define L(id, name, width, dash, colour) { name, (width)*MM, DASH_##dash, colour },
+#define L(id, name, width, dash, colour) {name, (width)*MM, DASH_##dash, colour},
 	DRAWING_LAYERS(L)
 #undef L
 };
@@ -45,14 +45,14 @@ struct drawing *drawing_create(const struct lettering *lettering, double width, 
 		arena_destroy(arena);
 		return NULL;
 	}
-	*d = (struct drawing){ .arena = arena,
-			       .lettering = lettering,
-			       .width = width,
-			       .height = height,
-			       .view = VIEW_PAPER,
-			       .main_view = VIEW_PAPER,
-			       .title = "",
-			       .description = "" };
+	*d = (struct drawing){.arena = arena,
+			      .lettering = lettering,
+			      .width = width,
+			      .height = height,
+			      .view = VIEW_PAPER,
+			      .main_view = VIEW_PAPER,
+			      .title = "",
+			      .description = ""};
 	return d;
 }
 
@@ -153,8 +153,8 @@ struct point drawing_on_paper(const struct drawing *d, struct point w)
 	const struct view *v = &d->view;
 	const double c = cos(v->turn), s = sin(v->turn);
 
-	return (struct point){ v->origin.x + v->scale * (c * w.x - s * w.y),
-			       v->origin.y + v->scale * (s * w.x + c * w.y) };
+	return (struct point){v->origin.x + v->scale * (c * w.x - s * w.y),
+			      v->origin.y + v->scale * (s * w.x + c * w.y)};
 }
 
 static struct shape *add(struct drawing *d, enum shape_kind kind, enum drawing_layer layer,
@@ -167,13 +167,13 @@ static struct shape *add(struct drawing *d, enum shape_kind kind, enum drawing_l
 		return NULL;
 	for (int i = 0; i < n; i++)
 		paper[i] = drawing_on_paper(d, at[i]);
-	*s = (struct shape){ .kind = kind,
-			     .layer = layer,
-			     .width = drawing_layer_table[layer].width,
-			     .dash = drawing_layer_table[layer].dash,
-			     .n = n,
-			     .at = paper,
-			     .text = "" };
+	*s = (struct shape){.kind = kind,
+			    .layer = layer,
+			    .width = drawing_layer_table[layer].width,
+			    .dash = drawing_layer_table[layer].dash,
+			    .n = n,
+			    .at = paper,
+			    .text = ""};
 	if (d->last)
 		d->last->next = s;
 	else
@@ -184,13 +184,13 @@ static struct shape *add(struct drawing *d, enum shape_kind kind, enum drawing_l
 
 void drawing_line(struct drawing *d, enum drawing_layer layer, struct point a, struct point b)
 {
-	add(d, SHAPE_LINE, layer, (const struct point[]){ a, b }, 2);
+	add(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);
 }
 
-void drawing_line_as(struct drawing *d, enum drawing_layer layer, double width, enum drawing_dash dash,
-		     struct point a, struct point b)
+void drawing_line_as(struct drawing *d, enum drawing_layer layer, double width,
+		     enum drawing_dash dash, struct point a, struct point b)
 {
-	struct shape *s = add(d, SHAPE_LINE, layer, (const struct point[]){ a, b }, 2);
+	struct shape *s = add(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);
 
 	if (!s)
 		return;
@@ -216,15 +216,16 @@ void drawing_shape(struct drawing *d, enum drawing_layer layer, double width, en
 		s->width = width;
 }
 
-void drawing_rectangle(struct drawing *d, enum drawing_layer layer, enum fill fill, double x0, double y0,
-		       double x1, double y1)
+void drawing_rectangle(struct drawing *d, enum drawing_layer layer, enum fill fill, double x0,
+		       double y0, double x1, double y1)
 {
-	const struct point at[] = { { x0, y0 }, { x1, y0 }, { x1, y1 }, { x0, y1 } };
+	const struct point at[] = {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
 
 	drawing_shape(d, layer, -1, fill, at, 4);
 }
 
-static void circle(struct drawing *d, enum drawing_layer layer, enum fill fill, struct point at, double radius)
+static void circle(struct drawing *d, enum drawing_layer layer, enum fill fill, struct point at,
+		   double radius)
 {
 	struct shape *s = add(d, SHAPE_CIRCLE, layer, &at, 1);
 
@@ -235,7 +236,8 @@ static void circle(struct drawing *d, enum drawing_layer layer, enum fill fill, 
 	s->dash = DASH_SOLID;
 }
 
-void drawing_circle(struct drawing *d, enum drawing_layer layer, enum fill fill, struct point at, double radius)
+void drawing_circle(struct drawing *d, enum drawing_layer layer, enum fill fill, struct point at,
+		    double radius)
 {
 	circle(d, layer, fill, at, radius * d->view.scale);
 }
@@ -249,21 +251,23 @@ void drawing_mark(struct drawing *d, enum drawing_layer layer, enum fill fill, s
 /* Left end of the baseline, on paper, of a text anchored at `at`. */
 static struct point baseline(struct point at, const struct lettering_spec *spec, double length)
 {
-	const double back = spec->x == ANCHOR_LEFT ? 0 : spec->x == ANCHOR_CENTRE ? length / 2 : length;
-	const double down = spec->y == ANCHOR_BASE ? 0
+	const double back = spec->x == ANCHOR_LEFT     ? 0
+			    : spec->x == ANCHOR_CENTRE ? length / 2
+						       : length;
+	const double down = spec->y == ANCHOR_BASE     ? 0
 			    : spec->y == ANCHOR_MIDDLE ? LETTERING_CAPITAL * spec->size / 2
 						       : LETTERING_CAPITAL * spec->size;
 	const double c = cos(spec->turn), s = sin(spec->turn);
 
-	return (struct point){ at.x - c * back + s * down, at.y - s * back - c * down };
+	return (struct point){at.x - c * back + s * down, at.y - s * back - c * down};
 }
 
 /* The letters' room, a little more than capitals and tails. */
 static struct box letters(struct point base, double length, double size, double turn)
 {
 	const double c = cos(turn), s = sin(turn), up = 0.78 * size, down = 0.20 * size;
-	const double x[] = { 0, length, length, 0 }, y[] = { -down, -down, up, up };
-	struct box box = { HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL };
+	const double x[] = {0, length, length, 0}, y[] = {-down, -down, up, up};
+	struct box box = {HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL};
 
 	for (int i = 0; i < 4; i++) {
 		const double px = base.x + c * x[i] - s * y[i], py = base.y + s * x[i] + c * y[i];
@@ -276,9 +280,11 @@ static struct box letters(struct point base, double length, double size, double 
 	return box;
 }
 
-static double length_of(const struct drawing *d, const struct lettering_spec *spec, const char *text)
+static double length_of(const struct drawing *d, const struct lettering_spec *spec,
+			const char *text)
 {
-	return lettering_width(d->lettering, text, (struct lettering_style){ spec->size, spec->bold, false });
+	return lettering_width(d->lettering, text,
+			       (struct lettering_style){spec->size, spec->bold, false});
 }
 
 struct box drawing_text_box(const struct drawing *d, struct point at, struct lettering_spec spec,
@@ -297,20 +303,22 @@ struct box shape_text_box(const struct shape *s)
 /* White behind a line of text, turned with it. */
 static void add_halo(struct drawing *d, struct point base, double length, double size, double turn)
 {
-	const double c = cos(turn), s = sin(turn), side = 0.4 * MM, up = 0.80 * size, down = 0.14 * size;
-	const double x[] = { -side, length + side, length + side, -side }, y[] = { -down, -down, up, up };
+	const double c = cos(turn), s = sin(turn), side = 0.4 * MM, up = 0.80 * size,
+		     down = 0.14 * size;
+	const double x[] = {-side, length + side, length + side, -side},
+		     y[] = {-down, -down, up, up};
 	const struct view open = d->view;
 	struct point at[4];
 
 	for (int i = 0; i < 4; i++)
-		at[i] = (struct point){ base.x + c * x[i] - s * y[i], base.y + s * x[i] + c * y[i] };
+		at[i] = (struct point){base.x + c * x[i] - s * y[i], base.y + s * x[i] + c * y[i]};
 	d->view = VIEW_PAPER;
 	drawing_shape(d, LAYER_TEXT, 0, FILL_WHITE, at, 4);
 	d->view = open;
 }
 
-void drawing_text(struct drawing *d, enum drawing_layer layer, struct point at, struct lettering_spec spec,
-		  const char *text)
+void drawing_text(struct drawing *d, enum drawing_layer layer, struct point at,
+		  struct lettering_spec spec, const char *text)
 {
 	const char *kept = drawing_string(d, text);
 	const double length = length_of(d, &spec, kept);
@@ -339,7 +347,7 @@ void drawing_reserve(struct drawing *d, struct box box)
 
 	if (!r)
 		return;
-	*r = (struct reserved){ box, d->reserved };
+	*r = (struct reserved){box, d->reserved};
 	d->reserved = r;
 }
 

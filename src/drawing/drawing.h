@@ -1,13 +1,13 @@
 /* SPDX-License-Identifier: MIT */
-/* A drawing on one sheet of paper, without any idea of a file format: lines, shapes, hatches, circles,
-   text and dimensions on named layers. Writers: svg.h, dxf.h, paint.h.
+/* A drawing on one sheet of paper, without any idea of a file format: lines, shapes, hatches,
+   circles, text and dimensions on named layers. Writers: svg.h, dxf.h, paint.h.
 
-   Coordinates are metres, x to the right, y up. Shapes are given in the coordinates of the view that is
-   open (the roof, a section ...) and kept in metres on the paper; line widths, text sizes and the
-   distances of a dimension line are always metres on the paper.
+   Coordinates are metres, x to the right, y up. Shapes are given in the coordinates of the view
+   that is open (the roof, a section ...) and kept in metres on the paper; line widths, text sizes
+   and the distances of a dimension line are always metres on the paper.
 
-   When memory runs out the drawing is marked as failed and every later call does nothing; who builds
-   it asks once, at the end. */
+   When memory runs out the drawing is marked as failed and every later call does nothing; who
+   builds it asks once, at the end. */
 #ifndef RP_DRAWING_H
 #define RP_DRAWING_H
 
@@ -25,22 +25,22 @@
 
 /* id, name in a file, line width on paper in mm, dashes, colour number of a DXF layer.
    The roof's own edge is the heaviest line after the attachments; what lies below is dashed. */
-#define DRAWING_LAYERS(L)                        \
-	L(FRAME, "FRAME", 0.35, SOLID, 7)        \
-	L(EDGE, "ROOF-EDGE", 0.70, SOLID, 7)     \
-	L(RIDGE, "RIDGE", 0.50, DASH_DOT, 7)     \
-	L(ZONE, "ZONE", 0.18, SHORT_DASH, 3)     \
-	L(HATCH, "ZONE-HATCH", 0.09, SOLID, 8)   \
-	L(CLEAR, "KEEP-CLEAR", 0.13, SOLID, 1)   \
-	L(RAFTER, "RAFTER", 0.18, DASHED, 9)     \
-	L(COLLECTOR, "COLLECTOR", 0.35, SOLID, 5) \
-	L(RAIL, "RAIL", 0.50, SOLID, 4)          \
-	L(ATTACH, "ATTACHMENT", 0.25, SOLID, 1)  \
-	L(PIPE, "PIPE", 0.35, SOLID, 2)          \
-	L(OBSTACLE, "OBSTACLE", 0.35, SOLID, 6)  \
-	L(MATERIAL, "MATERIAL", 0.25, SOLID, 7)  \
-	L(THIN, "THIN", 0.13, SOLID, 8)          \
-	L(DIM, "DIMENSION", 0.13, SOLID, 3)      \
+#define DRAWING_LAYERS(L)                                                                          \
+	L(FRAME, "FRAME", 0.35, SOLID, 7)                                                          \
+	L(EDGE, "ROOF-EDGE", 0.70, SOLID, 7)                                                       \
+	L(RIDGE, "RIDGE", 0.50, DASH_DOT, 7)                                                       \
+	L(ZONE, "ZONE", 0.18, SHORT_DASH, 3)                                                       \
+	L(HATCH, "ZONE-HATCH", 0.09, SOLID, 8)                                                     \
+	L(CLEAR, "KEEP-CLEAR", 0.13, SOLID, 1)                                                     \
+	L(RAFTER, "RAFTER", 0.18, DASHED, 9)                                                       \
+	L(COLLECTOR, "COLLECTOR", 0.35, SOLID, 5)                                                  \
+	L(RAIL, "RAIL", 0.50, SOLID, 4)                                                            \
+	L(ATTACH, "ATTACHMENT", 0.25, SOLID, 1)                                                    \
+	L(PIPE, "PIPE", 0.35, SOLID, 2)                                                            \
+	L(OBSTACLE, "OBSTACLE", 0.35, SOLID, 6)                                                    \
+	L(MATERIAL, "MATERIAL", 0.25, SOLID, 7)                                                    \
+	L(THIN, "THIN", 0.13, SOLID, 8)                                                            \
+	L(DIM, "DIMENSION", 0.13, SOLID, 3)                                                        \
 	L(TEXT, "TEXT", 0.18, SOLID, 7)
 
 enum drawing_layer {
@@ -73,7 +73,7 @@ enum shape_kind { SHAPE_LINE, SHAPE_CIRCLE, SHAPE_TEXT };
 struct shape {
 	enum shape_kind kind;
 	enum drawing_layer layer;
-	double width;           /* of the line, m; 0: no line */
+	double width; /* of the line, m; 0: no line */
 	enum drawing_dash dash;
 	enum fill fill;
 	bool closed;
@@ -116,7 +116,7 @@ struct view {
 	struct point origin;
 	double scale, turn;
 };
-#define VIEW_PAPER ((struct view){ { 0, 0 }, 1, 0 })
+#define VIEW_PAPER ((struct view){{0, 0}, 1, 0})
 void drawing_view(struct drawing *d, struct view view);
 struct view drawing_view_open(const struct drawing *d);
 struct point drawing_on_paper(const struct drawing *d, struct point world);
@@ -126,22 +126,22 @@ void drawing_set_main_view(struct drawing *d, struct view view);
 
 void drawing_line(struct drawing *d, enum drawing_layer layer, struct point a, struct point b);
 /* width and dash of its own in place of the layer's. */
-void drawing_line_as(struct drawing *d, enum drawing_layer layer, double width, enum drawing_dash dash,
-		     struct point a, struct point b);
+void drawing_line_as(struct drawing *d, enum drawing_layer layer, double width,
+		     enum drawing_dash dash, struct point a, struct point b);
 void drawing_path(struct drawing *d, enum drawing_layer layer, const struct point *at, int n);
 /* Closed shape; width < 0: the layer's. */
 void drawing_shape(struct drawing *d, enum drawing_layer layer, double width, enum fill fill,
 		   const struct point *at, int n);
-void drawing_rectangle(struct drawing *d, enum drawing_layer layer, enum fill fill, double x0, double y0,
-		       double x1, double y1);
+void drawing_rectangle(struct drawing *d, enum drawing_layer layer, enum fill fill, double x0,
+		       double y0, double x1, double y1);
 /* A circle of the world, or a mark of a fixed size on paper. */
 void drawing_circle(struct drawing *d, enum drawing_layer layer, enum fill fill, struct point at,
 		    double radius);
 void drawing_mark(struct drawing *d, enum drawing_layer layer, enum fill fill, struct point at,
 		  double radius_on_paper);
 /* Lines at an angle on paper, `spacing` apart on paper, inside a closed shape. */
-void drawing_hatch(struct drawing *d, enum drawing_layer layer, const struct point *at, int n, double angle,
-		   double spacing);
+void drawing_hatch(struct drawing *d, enum drawing_layer layer, const struct point *at, int n,
+		   double angle, double spacing);
 
 struct lettering_spec {
 	double size;
@@ -151,8 +151,8 @@ struct lettering_spec {
 	double turn;
 	bool halo; /* white behind it */
 };
-void drawing_text(struct drawing *d, enum drawing_layer layer, struct point at, struct lettering_spec spec,
-		  const char *text);
+void drawing_text(struct drawing *d, enum drawing_layer layer, struct point at,
+		  struct lettering_spec spec, const char *text);
 /* The room that text would take, on paper; `at` is on paper too. */
 struct box drawing_text_box(const struct drawing *d, struct point at, struct lettering_spec spec,
 			    const char *text);
@@ -163,7 +163,8 @@ void drawing_reserve(struct drawing *d, struct box box);
 /* True if the box lies on the paper and meets neither text nor reserved room. */
 bool drawing_is_free(const struct drawing *d, struct box box);
 bool box_meets(const struct box *a, const struct box *b);
-/* Sets text at the first of n places (of the view) where it is free, and says which; at the last one if none is; -1 then. */
+/* Sets text at the first of n places (of the view) where it is free, and says which; at the last
+ * one if none is; -1 then. */
 int drawing_text_free(struct drawing *d, enum drawing_layer layer, const struct point *place, int n,
 		      struct lettering_spec spec, const char *text);
 

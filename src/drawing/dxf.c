@@ -4,7 +4,7 @@
 
 #include <math.h>
 
-static const char *const dash_name[DASH_COUNT] = { "CONTINUOUS", "DASHED", "SHORTDASH", "DASHDOT" };
+static const char *const dash_name[DASH_COUNT] = {"CONTINUOUS", "DASHED", "SHORTDASH", "DASHDOT"};
 
 struct dxf {
 	FILE *f;
@@ -67,7 +67,7 @@ static void put_polyline(const struct dxf *x, const struct shape *s)
 	entity(x, "POLYLINE", s->layer);
 	line_type(x, s);
 	whole(x, 66, 1);
-	place(x, 10, (struct point){ x->view.origin.x, x->view.origin.y });
+	place(x, 10, (struct point){x->view.origin.x, x->view.origin.y});
 	whole(x, 70, s->closed ? 1 : 0);
 	for (int i = 0; i < s->n; i++) {
 		entity(x, "VERTEX", s->layer);
@@ -100,7 +100,7 @@ static void put_disc(const struct dxf *x, const struct shape *s)
 	number(x, 41, full(x, s->radius));
 	for (int i = 0; i < 2; i++) {
 		entity(x, "VERTEX", s->layer);
-		place(x, 10, (struct point){ c.x + (i ? r : -r), c.y });
+		place(x, 10, (struct point){c.x + (i ? r : -r), c.y});
 		number(x, 42, 1);
 	}
 	entity(x, "SEQEND", s->layer);
@@ -179,10 +179,10 @@ static void put_header(const struct dxf *x, const struct drawing *d)
 	code(x, 9, "$ACADVER");
 	code(x, 1, "AC1009");
 	code(x, 9, "$EXTMIN");
-	place(x, 10, (struct point){ 0, 0 });
+	place(x, 10, (struct point){0, 0});
 	number(x, 30, 0);
 	code(x, 9, "$EXTMAX");
-	place(x, 10, (struct point){ drawing_width(d), drawing_height(d) });
+	place(x, 10, (struct point){drawing_width(d), drawing_height(d)});
 	number(x, 30, 0);
 	code(x, 9, "$LTSCALE");
 	number(x, 40, 1);
@@ -231,7 +231,7 @@ static void put_layers(const struct dxf *x)
 
 void drawing_write_dxf(FILE *f, const struct drawing *d, enum unit_system units)
 {
-	const struct dxf x = { f, drawing_main_view(d), units == SYSTEM_SI ? 0.001 : M_PER_IN };
+	const struct dxf x = {f, drawing_main_view(d), units == SYSTEM_SI ? 0.001 : M_PER_IN};
 
 	code(&x, 999, units == SYSTEM_SI ? "unit: mm" : "unit: in");
 	put_header(&x, d);

@@ -16,8 +16,8 @@ static int by_value(const void *a, const void *b)
 }
 
 /* In the frame of the hatch: u along its lines, v across. */
-static void cross_line(struct drawing *d, enum drawing_layer layer, const struct point *uv, int n, double v,
-		       double c, double s)
+static void cross_line(struct drawing *d, enum drawing_layer layer, const struct point *uv, int n,
+		       double v, double c, double s)
 {
 	double u[CORNERS];
 	int found = 0;
@@ -31,12 +31,12 @@ static void cross_line(struct drawing *d, enum drawing_layer layer, const struct
 	}
 	qsort(u, (size_t)found, sizeof *u, by_value);
 	for (int i = 0; i + 1 < found; i += 2)
-		drawing_line(d, layer, (struct point){ c * u[i] - s * v, s * u[i] + c * v },
-			     (struct point){ c * u[i + 1] - s * v, s * u[i + 1] + c * v });
+		drawing_line(d, layer, (struct point){c * u[i] - s * v, s * u[i] + c * v},
+			     (struct point){c * u[i + 1] - s * v, s * u[i + 1] + c * v});
 }
 
-void drawing_hatch(struct drawing *d, enum drawing_layer layer, const struct point *at, int n, double angle,
-		   double spacing)
+void drawing_hatch(struct drawing *d, enum drawing_layer layer, const struct point *at, int n,
+		   double angle, double spacing)
 {
 	const double c = cos(angle), s = sin(angle);
 	const struct view open = drawing_view_open(d);
@@ -48,7 +48,7 @@ void drawing_hatch(struct drawing *d, enum drawing_layer layer, const struct poi
 	for (int i = 0; i < n; i++) {
 		const struct point p = drawing_on_paper(d, at[i]);
 
-		uv[i] = (struct point){ c * p.x + s * p.y, -s * p.x + c * p.y };
+		uv[i] = (struct point){c * p.x + s * p.y, -s * p.x + c * p.y};
 		low = fmin(low, uv[i].y);
 		high = fmax(high, uv[i].y);
 	}

@@ -18,15 +18,17 @@ static PangoFontDescription *description(struct lettering_style style)
 {
 	PangoFontDescription *font = pango_font_description_new();
 
-	pango_font_description_set_family(font, style.mono ? LETTERING_FAMILY " Mono" : LETTERING_FAMILY);
-	pango_font_description_set_weight(font, style.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+	pango_font_description_set_family(font,
+					  style.mono ? LETTERING_FAMILY " Mono" : LETTERING_FAMILY);
+	pango_font_description_set_weight(font,
+					  style.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
 	pango_font_description_set_absolute_size(font, style.size * POINTS_PER_M * PANGO_SCALE);
 	return font;
 }
 
 static bool installed(const struct lettering *l, bool mono)
 {
-	PangoFontDescription *want = description((struct lettering_style){ 0.01, false, mono });
+	PangoFontDescription *want = description((struct lettering_style){0.01, false, mono});
 	PangoFont *font = pango_font_map_load_font(l->map, l->context, want);
 	PangoFontDescription *got = font ? pango_font_describe(font) : NULL;
 	const char *family = got ? pango_font_description_get_family(got) : NULL;
@@ -77,7 +79,8 @@ void lettering_destroy(struct lettering *l)
 	free(l);
 }
 
-static PangoLayout *layout(const struct lettering *l, const char *text, struct lettering_style style)
+static PangoLayout *layout(const struct lettering *l, const char *text,
+			   struct lettering_style style)
 {
 	PangoLayout *line = pango_layout_new(l->context);
 	PangoFontDescription *font = description(style);
@@ -91,19 +94,21 @@ static PangoLayout *layout(const struct lettering *l, const char *text, struct l
 
 double lettering_width(const struct lettering *l, const char *text, struct lettering_style style)
 {
-	const struct lettering_style large = { MEASURE_SIZE, style.bold, style.mono };
+	const struct lettering_style large = {MEASURE_SIZE, style.bold, style.mono};
 	PangoLayout *line = layout(l, text, large);
 	PangoRectangle box;
 
 	pango_layout_set_single_paragraph_mode(line, TRUE);
 	pango_layout_line_get_extents(pango_layout_get_line_readonly(line, 0), NULL, &box);
-	const double width = box.width / (double)PANGO_SCALE / POINTS_PER_M * (style.size / MEASURE_SIZE);
+	const double width =
+		box.width / (double)PANGO_SCALE / POINTS_PER_M * (style.size / MEASURE_SIZE);
 
 	g_object_unref(line);
 	return width;
 }
 
-void lettering_show(const struct lettering *l, cairo_t *cr, const char *text, struct lettering_style style)
+void lettering_show(const struct lettering *l, cairo_t *cr, const char *text,
+		    struct lettering_style style)
 {
 	PangoLayout *line = layout(l, text, style);
 
@@ -113,8 +118,8 @@ void lettering_show(const struct lettering *l, cairo_t *cr, const char *text, st
 	g_object_unref(line);
 }
 
-PangoLayout *lettering_paragraph(const struct lettering *l, const char *text, struct lettering_style style,
-				 double width)
+PangoLayout *lettering_paragraph(const struct lettering *l, const char *text,
+				 struct lettering_style style, double width)
 {
 	PangoLayout *paragraph = layout(l, text, style);
 

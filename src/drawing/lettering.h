@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* The one typeface of all drawings and sheets: how wide a text is, and how it is set on a page. Widths
-   grow in proportion to the size (no hinting), so that a text measured here takes the same room in
-   every format. */
+/* The one typeface of all drawings and sheets: how wide a text is, and how it is set on a page.
+   Widths grow in proportion to the size (no hinting), so that a text measured here takes the same
+   room in every format. */
 #ifndef RP_DRAWING_LETTERING_H
 #define RP_DRAWING_LETTERING_H
 

@@ -73,7 +73,8 @@ static void paint_text(cairo_t *cr, const struct drawing *d, const struct shape 
 	if (fabs(s->turn) > 1e-9)
 		cairo_rotate(cr, -s->turn);
 	cairo_set_source_rgb(cr, 0, 0, 0);
-	lettering_show(drawing_lettering(d), cr, s->text, (struct lettering_style){ s->size, s->bold, false });
+	lettering_show(drawing_lettering(d), cr, s->text,
+		       (struct lettering_style){s->size, s->bold, false});
 	cairo_restore(cr);
 }
 

@@ -80,7 +80,8 @@ static void put_line(FILE *f, const struct drawing *d, const struct shape *s)
 
 	fputs("<path d=\"", f);
 	for (int i = 0; i < s->n; i++)
-		fprintf(f, "%s%s %s", i ? "L" : "M", mm(x, s->at[i].x), mm(y, drawing_height(d) - s->at[i].y));
+		fprintf(f, "%s%s %s", i ? "L" : "M", mm(x, s->at[i].x),
+			mm(y, drawing_height(d) - s->at[i].y));
 	fprintf(f, "%s\" fill=\"%s\"", s->closed ? "Z" : "", fill_colour(s->fill));
 	put_stroke(f, s);
 	fputs("/>\n", f);
@@ -111,8 +112,8 @@ static void put_words(FILE *f, const struct drawing *d, const struct shape *s)
 	if (s->bold)
 		fputs(" font-weight=\"bold\"", f);
 	if (fabs(s->turn) > 1e-9)
-		fprintf(f, " transform=\"rotate(%s %s %s)\"", number_print(c, sizeof c, -s->turn / RAD_PER_DEG, 3), mm(a, x),
-			mm(b, y));
+		fprintf(f, " transform=\"rotate(%s %s %s)\"",
+			number_print(c, sizeof c, -s->turn / RAD_PER_DEG, 3), mm(a, x), mm(b, y));
 	fputc('>', f);
 	svg_text(f, s->text);
 	fputs("</text>\n", f);
@@ -142,11 +143,16 @@ static void put_head(FILE *f, const struct drawing *d, enum svg_use use)
 	mm(h, drawing_height(d));
 	if (use == SVG_FILE)
 		fprintf(f,
-			"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
-			"width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\" role=\"img\" xml:lang=\"en\">\n",
+			"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg "
+			"xmlns=\"http://www.w3.org/2000/svg\" "
+			"width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\" role=\"img\" "
+			"xml:lang=\"en\">\n",
 			w, h, w, h);
 	else
-		fprintf(f, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" role=\"img\" aria-label=\"", w, h);
+		fprintf(f,
+			"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" "
+			"role=\"img\" aria-label=\"",
+			w, h);
 	if (use == SVG_INLINE) {
 		svg_text(f, drawing_title(d));
 		fputs("\">\n", f);
@@ -163,10 +169,12 @@ void drawing_write_svg(FILE *f, const struct drawing *d, enum svg_use use)
 	enum drawing_layer open = LAYER_COUNT;
 
 	put_head(f, d, use);
-	fputs("<g font-family=\"'DejaVu Sans', Verdana, sans-serif\" stroke=\"#000\" stroke-linecap=\"round\" "
+	fputs("<g font-family=\"'DejaVu Sans', Verdana, sans-serif\" stroke=\"#000\" "
+	      "stroke-linecap=\"round\" "
 	      "stroke-linejoin=\"round\">\n",
 	      f);
-	/* In the order drawn, so that what is white covers what came before; a group is as long as its layer. */
+	/* In the order drawn, so that what is white covers what came before; a group is as long as
+	 * its layer. */
 	for (const struct shape *s = drawing_first(d); s; s = s->next) {
 		if (s->layer != open) {
 			fprintf(f, "%s<g class=\"%s\">\n", open == LAYER_COUNT ? "" : "</g>\n",

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Lettering on a Cairo canvas. Apart from lettering.h, so that only what paints sees Cairo and Pango. */
+/* Lettering on a Cairo canvas. Apart from lettering.h, so that only what paints sees Cairo and
+ * Pango. */
 #ifndef RP_DRAWING_TYPESET_H
 #define RP_DRAWING_TYPESET_H
 

@@ -24,8 +24,9 @@ static uint64_t add_text(uint64_t value, const char *text)
 	return fnv1a(value, text, strlen(text) + 1);
 }
 
-/* Twelve digits count: a length keeps them through any conversion of units, and no more of them is measured. The sign,
-   digits and power of ten are written without a decimal point, which a locale could change. */
+/* Twelve digits count: a length keeps them through any conversion of units, and no more of them is
+   measured. The sign, digits and power of ten are written without a decimal point, which a locale
+   could change. */
 static uint64_t add_number(uint64_t value, double number)
 {
 	char text[64], plain[64];
@@ -84,7 +85,8 @@ uint64_t job_fingerprint(const struct job *job)
 
 const char *fingerprint_print(char buf[FINGERPRINT_TEXT], uint64_t value)
 {
-	snprintf(buf, FINGERPRINT_TEXT, "%04x-%04x-%04x-%04x", (unsigned)(value >> 48), (unsigned)(value >> 32 & 0xFFFF),
-	         (unsigned)(value >> 16 & 0xFFFF), (unsigned)(value & 0xFFFF));
+	snprintf(buf, FINGERPRINT_TEXT, "%04x-%04x-%04x-%04x", (unsigned)(value >> 48),
+		 (unsigned)(value >> 32 & 0xFFFF), (unsigned)(value >> 16 & 0xFFFF),
+		 (unsigned)(value & 0xFFFF));
 	return buf;
 }

@@ -43,8 +43,9 @@ static void set_line(struct flow *f, PangoLayoutLine *line, double x, double y, 
 
 void flow_text(struct flow *f, struct flow_style style, const char *text)
 {
-	const struct lettering_style letters = { style.size, style.bold, style.mono };
-	PangoLayout *l = lettering_paragraph(pdf_lettering(f->pdf), text, letters, width_of(f, &style));
+	const struct lettering_style letters = {style.size, style.bold, style.mono};
+	PangoLayout *l =
+		lettering_paragraph(pdf_lettering(f->pdf), text, letters, width_of(f, &style));
 	const int lines = pango_layout_get_line_count(l);
 
 	for (int i = 0; i < lines; i++) {
@@ -63,16 +64,19 @@ void flow_text(struct flow *f, struct flow_style style, const char *text)
 
 double flow_height(const struct flow *f, const char *text, double size, bool bold, double width)
 {
-	PangoLayout *l = lettering_paragraph(pdf_lettering(f->pdf), text, (struct lettering_style){ size, bold, false }, width);
+	PangoLayout *l = lettering_paragraph(pdf_lettering(f->pdf), text,
+					     (struct lettering_style){size, bold, false}, width);
 	const int lines = pango_layout_get_line_count(l);
 
 	g_object_unref(l);
 	return lines * pitch(size);
 }
 
-double flow_put(struct flow *f, const char *text, double size, bool bold, double x, double y, double width, bool right)
+double flow_put(struct flow *f, const char *text, double size, bool bold, double x, double y,
+		double width, bool right)
 {
-	PangoLayout *l = lettering_paragraph(pdf_lettering(f->pdf), text, (struct lettering_style){ size, bold, false }, width);
+	PangoLayout *l = lettering_paragraph(pdf_lettering(f->pdf), text,
+					     (struct lettering_style){size, bold, false}, width);
 	const int lines = pango_layout_get_line_count(l);
 
 	for (int i = 0; i < lines; i++) {
@@ -90,7 +94,8 @@ double flow_put(struct flow *f, const char *text, double size, bool bold, double
 
 double flow_width(const struct flow *f, const char *text, double size, bool bold)
 {
-	return lettering_width(pdf_lettering(f->pdf), text, (struct lettering_style){ size, bold, false });
+	return lettering_width(pdf_lettering(f->pdf), text,
+			       (struct lettering_style){size, bold, false});
 }
 
 /* A line along the page, or, without a width, a bar down it. */
@@ -100,9 +105,11 @@ void flow_rule(struct flow *f, double x, double y, double width, double thick)
 
 	cairo_set_source_rgb(cr, 0, 0, 0);
 	if (width > 0)
-		cairo_rectangle(cr, (f->room.x + x) * PT, (f->room.y + y) * PT, width * PT, thick * PT);
+		cairo_rectangle(cr, (f->room.x + x) * PT, (f->room.y + y) * PT, width * PT,
+				thick * PT);
 	else
-		cairo_rectangle(cr, (f->room.x + x) * PT, (f->room.y + y) * PT, 0.7 * MM * PT, thick * PT);
+		cairo_rectangle(cr, (f->room.x + x) * PT, (f->room.y + y) * PT, 0.7 * MM * PT,
+				thick * PT);
 	cairo_fill(cr);
 }
 

@@ -20,7 +20,8 @@ struct flow {
 /* A new page when less than `height` is left. */
 void flow_need(struct flow *f, double height);
 void flow_space(struct flow *f, double height);
-/* Wrapped text at x from the room's left edge; goes on over pages line by line. `bar`: a thick line at its left. */
+/* Wrapped text at x from the room's left edge; goes on over pages line by line. `bar`: a thick line
+ * at its left. */
 struct flow_style {
 	double size, x, width; /* width 0: to the room's right edge */
 	bool bold, bar, mono;
@@ -28,7 +29,8 @@ struct flow_style {
 void flow_text(struct flow *f, struct flow_style style, const char *text);
 /* Its height, and setting it at a place without moving on; returns the height. */
 double flow_height(const struct flow *f, const char *text, double size, bool bold, double width);
-double flow_put(struct flow *f, const char *text, double size, bool bold, double x, double y, double width, bool right);
+double flow_put(struct flow *f, const char *text, double size, bool bold, double x, double y,
+		double width, bool right);
 /* Widths of one line. */
 double flow_width(const struct flow *f, const char *text, double size, bool bold);
 void flow_rule(struct flow *f, double x, double y, double width, double thick);

@@ -46,7 +46,9 @@ static void measure(const struct flow *f, struct grid *g)
 			const double wide = flow_width(f, r->cell[c], g->size, false);
 
 			g->most[c] = fmax(g->most[c], wide);
-			g->least[c] = fmax(g->least[c], column->wrap ? longest_word(f, r->cell[c], g->size, false) : wide);
+			g->least[c] = fmax(
+				g->least[c],
+				column->wrap ? longest_word(f, r->cell[c], g->size, false) : wide);
 		}
 		if (column->wrap)
 			g->least[c] = fmax(g->least[c], fmin(g->most[c], PROSE_LEAST));
@@ -62,21 +64,25 @@ static double total(const double *width, int n)
 	return sum;
 }
 
-/* What is left over the least widths goes to the columns that want more, in proportion to what they want. */
+/* What is left over the least widths goes to the columns that want more, in proportion to what they
+ * want. */
 static void share(struct grid *g, double room)
 {
 	const int n = g->t->columns;
-	const double left = room - total(g->least, n), wanted = total(g->most, n) - total(g->least, n);
+	const double left = room - total(g->least, n),
+		     wanted = total(g->most, n) - total(g->least, n);
 	const double part = wanted > 0 ? fmax(0, fmin(1, left / wanted)) : 0;
 
 	for (int c = 0; c < n; c++)
 		g->width[c] = g->least[c] + part * (g->most[c] - g->least[c]);
 	if (left < 0)
 		for (int c = 0; c < n; c++)
-			g->width[c] *= (room - (n - 1) * GAP) / (total(g->least, n) - (n - 1) * GAP);
+			g->width[c] *=
+				(room - (n - 1) * GAP) / (total(g->least, n) - (n - 1) * GAP);
 }
 
-static double row_height(const struct flow *f, const struct grid *g, const char *const *cell, bool bold)
+static double row_height(const struct flow *f, const struct grid *g, const char *const *cell,
+			 bool bold)
 {
 	double most = 0;
 
@@ -90,7 +96,8 @@ static void put_row(struct flow *f, const struct grid *g, const char *const *cel
 	double x = 0;
 
 	for (int c = 0; c < g->t->columns; c++) {
-		flow_put(f, cell[c], g->size, bold, x, f->y, g->width[c] + 0.05 * MM, g->t->column[c].align == ALIGN_RIGHT);
+		flow_put(f, cell[c], g->size, bold, x, f->y, g->width[c] + 0.05 * MM,
+			 g->t->column[c].align == ALIGN_RIGHT);
 		x += g->width[c] + GAP;
 	}
 }
@@ -109,7 +116,7 @@ static void put_head(struct flow *f, const struct grid *g)
 
 void flow_table(struct flow *f, const struct table *t)
 {
-	struct grid g = { .t = t, .size = 0.92 * f->text };
+	struct grid g = {.t = t, .size = 0.92 * f->text};
 
 	if (t->columns == 0)
 		return;

@@ -3,23 +3,31 @@
 
 #include "drawing/svg.h"
 
-/* Black on white; a table wider than the screen scrolls by itself, a drawing too small to read there can be slid. */
+/* Black on white; a table wider than the screen scrolls by itself, a drawing too small to read
+ * there can be slid. */
 static const char style[] =
 	"html{font:16px/1.45 'DejaVu Sans',Verdana,sans-serif;color:#000;background:#fff}\n"
 	"body{max-width:62rem;margin:0 auto;padding:0 1rem 3rem}\n"
 	"header,footer{border-bottom:1px solid #000;padding:1rem 0;margin-bottom:1rem}\n"
 	"footer{border:0;border-top:1px solid #000;margin-top:2rem}\n"
-	"h1{font-size:1.5rem;margin:.2rem 0}h2{font-size:1.35rem;border-bottom:3px solid #000;margin:2.5rem 0 .8rem}\n"
-	"h3{font-size:1.12rem;border-bottom:1px solid #000;margin:1.6rem 0 .6rem}h4{font-size:1rem;margin:1.2rem 0 .4rem}\n"
+	"h1{font-size:1.5rem;margin:.2rem 0}h2{font-size:1.35rem;border-bottom:3px solid "
+	"#000;margin:2.5rem 0 .8rem}\n"
+	"h3{font-size:1.12rem;border-bottom:1px solid #000;margin:1.6rem 0 "
+	".6rem}h4{font-size:1rem;margin:1.2rem 0 .4rem}\n"
 	".verdict{border:3px solid #000;padding:.7rem;font-weight:bold;font-size:1.1rem}\n"
 	".caution{border-left:6px solid #000;padding:.2rem .7rem;margin:.7rem 0}\n"
-	".seal{border:1px solid #000;min-height:8rem;max-width:30rem;padding:.4rem;font-size:.85rem}\n"
+	".seal{border:1px solid "
+	"#000;min-height:8rem;max-width:30rem;padding:.4rem;font-size:.85rem}\n"
 	".scroll{overflow-x:auto}table{border-collapse:collapse;font-size:.9rem;margin:.6rem 0}\n"
 	"th{text-align:left;border-bottom:2px solid #000;vertical-align:bottom}\n"
-	"th,td{padding:.15rem .6rem .15rem 0}td{vertical-align:top}.r{text-align:right}.k{white-space:nowrap}\n"
-	"dl{display:grid;grid-template-columns:minmax(8rem,16rem) 1fr;gap:.15rem 1rem}dd{margin:0}\n"
-	".note{font-size:.85rem}.step{margin:.7rem 0}.step b{display:block}.clause{font-size:.85rem}\n"
-	".drawing{overflow-x:auto}.drawing svg{display:block;width:100%;min-width:46rem;height:auto}\n"
+	"th,td{padding:.15rem .6rem .15rem "
+	"0}td{vertical-align:top}.r{text-align:right}.k{white-space:nowrap}\n"
+	"dl{display:grid;grid-template-columns:minmax(8rem,16rem) 1fr;gap:.15rem "
+	"1rem}dd{margin:0}\n"
+	".note{font-size:.85rem}.step{margin:.7rem 0}.step "
+	"b{display:block}.clause{font-size:.85rem}\n"
+	".drawing{overflow-x:auto}.drawing "
+	"svg{display:block;width:100%;min-width:46rem;height:auto}\n"
 	"@media(max-width:36rem){dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
 	"@media print{section{break-before:page}.drawing svg{min-width:0}nav{display:none}}\n";
 
@@ -70,7 +78,9 @@ void html_sheet_end(FILE *f)
 
 void html_seal(FILE *f)
 {
-	tagged(f, "p", "seal", "Room for the seal, signature and date of a licensed engineer. Empty: nobody has sealed this.");
+	tagged(f, "p", "seal",
+	       "Room for the seal, signature and date of a licensed engineer. Empty: nobody has "
+	       "sealed this.");
 }
 
 void html_drawing(FILE *f, const struct drawing *d)
@@ -84,7 +94,8 @@ static void put_table(FILE *f, const struct table *t)
 {
 	fputs("<div class=\"scroll\"><table>\n<thead><tr>", f);
 	for (int c = 0; c < t->columns; c++) {
-		fprintf(f, "<th scope=\"col\"%s>", t->column[c].align == ALIGN_RIGHT ? " class=\"r\"" : "");
+		fprintf(f, "<th scope=\"col\"%s>",
+			t->column[c].align == ALIGN_RIGHT ? " class=\"r\"" : "");
 		svg_text(f, t->column[c].title);
 		fputs("</th>", f);
 	}
@@ -94,7 +105,10 @@ static void put_table(FILE *f, const struct table *t)
 		for (int c = 0; c < t->columns; c++) {
 			const struct column *column = &t->column[c];
 
-			fprintf(f, "<td class=\"%s\">", column->align == ALIGN_RIGHT ? "r k" : column->wrap ? "" : "k");
+			fprintf(f, "<td class=\"%s\">",
+				column->align == ALIGN_RIGHT ? "r k"
+				: column->wrap               ? ""
+							     : "k");
 			svg_text(f, r->cell[c]);
 			fputs("</td>", f);
 		}

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Documents and drawings as one HTML file that needs nothing else: no script, no font, no address. Legible on a phone, on a
-   screen and printed. */
+/* Documents and drawings as one HTML file that needs nothing else: no script, no font, no address.
+   Legible on a phone, on a screen and printed. */
 #ifndef RP_SHEET_HTML_H
 #define RP_SHEET_HTML_H
 

@@ -72,7 +72,8 @@ static void add_materials(struct json *j, json_t *root, const struct materials_j
 	array = put_array(j, root, "materials");
 	for (int i = 0; i < what->materials->n && !j->failed; i++)
 		add_material(j, array, &what->materials->row[i], what->prices != NULL);
-	put_text(j, root, "total", what->prices ? money_print(buf, sizeof buf, what->materials->total) : NULL);
+	put_text(j, root, "total",
+		 what->prices ? money_print(buf, sizeof buf, what->materials->total) : NULL);
 	put_text(j, root, "currency", what->prices ? what->prices->currency : NULL);
 	put_int(j, root, "unpriced", what->materials->unpriced);
 	put_text(j, root, "caution", caution_result);

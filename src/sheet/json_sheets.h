@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* What was drawn or written, and the materials list, in JSON (sheets.schema.json, materials.schema.json). */
+/* What was drawn or written, and the materials list, in JSON (sheets.schema.json,
+ * materials.schema.json). */
 #ifndef RP_SHEET_JSON_SHEETS_H
 #define RP_SHEET_JSON_SHEETS_H
 

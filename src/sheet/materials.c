@@ -7,7 +7,8 @@
 
 #include "report/flashing_sizes.h"
 
-/* Holes that a cartridge of about 10 fluid ounces fills and beds with room to spare (common practice). */
+/* Holes that a cartridge of about 10 fluid ounces fills and beds with room to spare (common
+ * practice). */
 #define HOLES_PER_CARTRIDGE 12
 
 static const char *const key[MATERIAL_COUNT + 1] = {
@@ -47,10 +48,12 @@ const char *money_print(char *buf, size_t size, int64_t value)
 	return buf;
 }
 
-static void add(struct materials *m, enum material_id id, bool length, double amount, const char *note)
+static void add(struct materials *m, enum material_id id, bool length, double amount,
+		const char *note)
 {
 	if (amount > 0)
-		m->row[m->n++] = (struct material){ .id = id, .length = length, .amount = amount, .note = note };
+		m->row[m->n++] = (struct material){
+			.id = id, .length = length, .amount = amount, .note = note};
 }
 
 static int pipe_holes(const struct job *job)
@@ -67,35 +70,46 @@ static const char *screw_note(const struct sheet *s)
 	const struct job_fastener *k = &s->job->fastener;
 
 	if (isnan(k->thread_length))
-		return sheet_text(s, "%s by %s under the head, with washer", sheet_size(s, k->diameter), sheet_size(s, k->length));
-	return sheet_text(s, "%s by %s under the head, %s of thread or more, with washer", sheet_size(s, k->diameter),
-	                  sheet_size(s, k->length), sheet_size(s, k->thread_length));
+		return sheet_text(s, "%s by %s under the head, with washer",
+				  sheet_size(s, k->diameter), sheet_size(s, k->length));
+	return sheet_text(s, "%s by %s under the head, %s of thread or more, with washer",
+			  sheet_size(s, k->diameter), sheet_size(s, k->length),
+			  sheet_size(s, k->thread_length));
 }
 
 static const char *flashing_note(const struct sheet *s, const struct guide_sizes *sizes)
 {
 	if (isnan(sizes->plate_length))
 		return sheet_text(s, "for %s", s->job->roof.covering);
-	return sheet_text(s, "for %s, at least %s long up the slope: %s below the hole, %s above", s->job->roof.covering,
-	                  sheet_size(s, sizes->plate_length), sheet_size(s, sizes->plate_down), sheet_size(s, sizes->plate_up));
+	return sheet_text(s, "for %s, at least %s long up the slope: %s below the hole, %s above",
+			  s->job->roof.covering, sheet_size(s, sizes->plate_length),
+			  sheet_size(s, sizes->plate_down), sheet_size(s, sizes->plate_up));
 }
 
 static const char *pipe_note(const struct sheet *s, const struct guide_sizes *sizes)
 {
-	const double across = isnan(sizes->pipe_insulated) ? sizes->pipe_diameter : sizes->pipe_insulated;
+	const double across =
+		isnan(sizes->pipe_insulated) ? sizes->pipe_diameter : sizes->pipe_insulated;
 
-	return sheet_text(s, "for %s, widest pipe %s outside%s", s->job->roof.covering, sheet_size(s, across),
-	                  isnan(sizes->pipe_temperature) ? "" : sheet_text(s, ", boots that bear %s", show(&s->f, sizes->pipe_temperature, UNIT_DEG_F)));
+	return sheet_text(s, "for %s, widest pipe %s outside%s", s->job->roof.covering,
+			  sheet_size(s, across),
+			  isnan(sizes->pipe_temperature)
+				  ? ""
+				  : sheet_text(s, ", boots that bear %s",
+					       show(&s->f, sizes->pipe_temperature, UNIT_DEG_F)));
 }
 
 static void add_layout(const struct sheet *s, struct materials *m, const struct guide_sizes *sizes)
 {
 	const struct pass *pass = s->pass;
 	const struct job *job = s->job;
-	const int feet = s->r->passes > 0 ? pass->attachments : 0, screws = feet * job->fastener.count;
+	const int feet = s->r->passes > 0 ? pass->attachments : 0,
+		  screws = feet * job->fastener.count;
 	double rail = 0;
 
-	add(m, MATERIAL_FOOT, false, feet, job->mount.report[0] ? sheet_text(s, "%s", job->mount.report) : "tested: ask for the report");
+	add(m, MATERIAL_FOOT, false, feet,
+	    job->mount.report[0] ? sheet_text(s, "%s", job->mount.report)
+				 : "tested: ask for the report");
 	add(m, MATERIAL_SCREW, false, screws, screw_note(s));
 	add(m, MATERIAL_FOOT_FLASHING, false, feet, flashing_note(s, sizes));
 	add(m, MATERIAL_PIPE_FLASHING, false, pipe_holes(job), pipe_note(s, sizes));
@@ -103,17 +117,22 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 		for (int i = 0; i < pass->lines; i++)
 			rail += pass->line[i].x1 - pass->line[i].x0;
 		add(m, MATERIAL_RAIL, true, rail,
-		    sheet_text(s, "%d lengths of %s, joints where the maker allows them; without waste", pass->lines,
-		               show_tape(&s->f, pass->line[0].x1 - pass->line[0].x0)));
-		add(m, MATERIAL_END_CLAMP, false, 2 * pass->lines, "one at each end of each rail line (common practice)");
+		    sheet_text(
+			    s,
+			    "%d lengths of %s, joints where the maker allows them; without waste",
+			    pass->lines, show_tape(&s->f, pass->line[0].x1 - pass->line[0].x0)));
+		add(m, MATERIAL_END_CLAMP, false, 2 * pass->lines,
+		    "one at each end of each rail line (common practice)");
 		add(m, MATERIAL_MID_CLAMP, false, (job->collector.columns - 1) * pass->lines,
 		    "one between neighbours on each rail line (common practice)");
 	}
 	const int holes = screws + pipe_holes(job);
 
 	add(m, MATERIAL_SEALANT, false, ceil((double)holes / HOLES_PER_CARTRIDGE),
-	    sheet_text(s, "%d holes, about %d to a cartridge of 10 fl oz (common practice); of a kind the covering's maker allows", holes,
-	               HOLES_PER_CARTRIDGE));
+	    sheet_text(s,
+		       "%d holes, about %d to a cartridge of 10 fl oz (common practice); of a kind "
+		       "the covering's maker allows",
+		       holes, HOLES_PER_CARTRIDGE));
 }
 
 static void add_pipes(const struct sheet *s, struct materials *m)
@@ -128,8 +147,10 @@ static void add_pipes(const struct sheet *s, struct materials *m)
 		pipe += p->count * p->run;
 		insulation += isnan(p->insulated_diameter) ? 0 : p->count * p->run;
 	}
-	add(m, MATERIAL_PIPE, true, pipe, "of the pipes whose run the job gives; fittings not counted");
-	add(m, MATERIAL_INSULATION, true, insulation, "for the pipe's temperature, covered from the sun outside");
+	add(m, MATERIAL_PIPE, true, pipe,
+	    "of the pipes whose run the job gives; fittings not counted");
+	add(m, MATERIAL_INSULATION, true, insulation,
+	    "for the pipe's temperature, covered from the sun outside");
 }
 
 static void add_prices(struct materials *m, const struct prices *prices, enum unit_system units)
@@ -141,7 +162,9 @@ static void add_prices(struct materials *m, const struct prices *prices, enum un
 			m->unpriced++;
 			continue;
 		}
-		const double count = !row->length ? row->amount : units == SYSTEM_SI ? row->amount : row->amount / M_PER_FT;
+		const double count = !row->length         ? row->amount
+				     : units == SYSTEM_SI ? row->amount
+							  : row->amount / M_PER_FT;
 
 		row->priced = true;
 		/* to the hundredth, as it is printed: the rows add up to the sum */
@@ -153,11 +176,12 @@ static void add_prices(struct materials *m, const struct prices *prices, enum un
 struct materials materials_of(const struct sheet *s, const struct prices *prices)
 {
 	const struct guide_sizes sizes = flashing_sizes(s->job, s->r);
-	struct materials m = { 0 };
+	struct materials m = {0};
 
 	add(&m, MATERIAL_COLLECTOR, false, s->r->collectors,
-	    sheet_text(s, "%s by %s, %s dry", show_tape(&s->f, s->job->collector.length), show_tape(&s->f, s->job->collector.width),
-	               show(&s->f, s->job->collector.dry_weight, UNIT_LB)));
+	    sheet_text(s, "%s by %s, %s dry", show_tape(&s->f, s->job->collector.length),
+		       show_tape(&s->f, s->job->collector.width),
+		       show(&s->f, s->job->collector.dry_weight, UNIT_LB)));
 	add_layout(s, &m, &sizes);
 	add_pipes(s, &m);
 	add_prices(&m, prices, s->f.units);
@@ -173,23 +197,25 @@ static const char *amount_text(const struct sheet *s, const struct material *row
 	return sheet_text(s, "%s", number_print(buf, sizeof buf, row->amount, 0));
 }
 
-void materials_report(const struct sheet *s, struct document *d, const struct materials *m, const struct prices *prices)
+void materials_report(const struct sheet *s, struct document *d, const struct materials *m,
+		      const struct prices *prices)
 {
 	static const struct column plain[] = {
-		{ "item", ALIGN_LEFT, true, false },
-		{ "what", ALIGN_LEFT, false, true },
-		{ "amount", ALIGN_RIGHT, false, false },
-		{ "must be", ALIGN_LEFT, false, true },
+		{"item", ALIGN_LEFT, true, false},
+		{"what", ALIGN_LEFT, false, true},
+		{"amount", ALIGN_RIGHT, false, false},
+		{"must be", ALIGN_LEFT, false, true},
 	};
 	static const struct column priced[] = {
-		{ "item", ALIGN_LEFT, true, false },       { "what", ALIGN_LEFT, false, true },
-		{ "amount", ALIGN_RIGHT, false, false },   { "each", ALIGN_RIGHT, false, false },
-		{ "together", ALIGN_RIGHT, false, false }, { "must be", ALIGN_LEFT, false, true },
+		{"item", ALIGN_LEFT, true, false},       {"what", ALIGN_LEFT, false, true},
+		{"amount", ALIGN_RIGHT, false, false},   {"each", ALIGN_RIGHT, false, false},
+		{"together", ALIGN_RIGHT, false, false}, {"must be", ALIGN_LEFT, false, true},
 	};
 	char buf[48];
 
 	document_add(d, BLOCK_PARAGRAPH, 0,
-	             "Counted from the layout found, without spares or waste. What it must be comes before what it costs.");
+		     "Counted from the layout found, without spares or waste. What it must be "
+		     "comes before what it costs.");
 	document_table(d, prices ? priced : plain, prices ? 6 : 4);
 	for (int i = 0; i < m->n; i++) {
 		const struct material *row = &m->row[i];
@@ -199,16 +225,22 @@ void materials_report(const struct sheet *s, struct document *d, const struct ma
 		document_cell(d, "%s", material_name(row->id));
 		document_cell(d, "%s", amount_text(s, row));
 		if (prices) {
-			document_cell(d, "%s", row->priced ? money_print(buf, sizeof buf, row->each) : "-");
-			document_cell(d, "%s", row->priced ? money_print(buf, sizeof buf, row->total) : "-");
+			document_cell(d, "%s",
+				      row->priced ? money_print(buf, sizeof buf, row->each) : "-");
+			document_cell(d, "%s",
+				      row->priced ? money_print(buf, sizeof buf, row->total) : "-");
 		}
 		document_cell(d, "%s", row->note);
 	}
 	if (!prices)
 		return;
-	document_add(d, BLOCK_PARAGRAPH, 0, "Together: %s%s%s by your own prices%s.", money_print(buf, sizeof buf, m->total),
-	             *prices->currency ? " " : "", prices->currency,
-	             m->unpriced > 0 ? document_text(d, "; %d items have no price and are not in it", m->unpriced) : "");
+	document_add(d, BLOCK_PARAGRAPH, 0, "Together: %s%s%s by your own prices%s.",
+		     money_print(buf, sizeof buf, m->total), *prices->currency ? " " : "",
+		     prices->currency,
+		     m->unpriced > 0
+			     ? document_text(d, "; %d items have no price and are not in it",
+					     m->unpriced)
+			     : "");
 	document_add(d, BLOCK_PARAGRAPH, 0, "Rail, pipe and insulation are priced by the %s.",
-	             s->f.units == SYSTEM_SI ? "metre" : "foot");
+		     s->f.units == SYSTEM_SI ? "metre" : "foot");
 }

@@ -12,8 +12,8 @@
 #include "sheet/pdf_bytes.h"
 
 #define PT POINTS_PER_M
-#define SIDE (12 * MM)  /* margin left and right */
-#define HEAD (17 * MM)  /* from the edge to the room */
+#define SIDE (12 * MM) /* margin left and right */
+#define HEAD (17 * MM) /* from the edge to the room */
 #define FOOT (20 * MM)
 #define SMALL (2.3 * MM)
 
@@ -28,7 +28,8 @@ struct pdf {
 
 static void paper_size(enum paper paper, bool landscape, double *width, double *height)
 {
-	const double w = paper == PAPER_A4 ? 0.210 : 8.5 * 0.0254, h = paper == PAPER_A4 ? 0.297 : 11 * 0.0254;
+	const double w = paper == PAPER_A4 ? 0.210 : 8.5 * 0.0254,
+		     h = paper == PAPER_A4 ? 0.297 : 11 * 0.0254;
 
 	*width = landscape ? h : w;
 	*height = landscape ? w : h;
@@ -39,22 +40,24 @@ struct pdf_room pdf_room_of(enum paper paper, bool landscape)
 	double w, h;
 
 	paper_size(paper, landscape, &w, &h);
-	return (struct pdf_room){ SIDE, HEAD, w - 2 * SIDE, h - HEAD - FOOT };
+	return (struct pdf_room){SIDE, HEAD, w - 2 * SIDE, h - HEAD - FOOT};
 }
 
 struct pdf_room pdf_room(const struct pdf *p)
 {
-	return (struct pdf_room){ SIDE, HEAD, p->width - 2 * SIDE, p->height - HEAD - FOOT };
+	return (struct pdf_room){SIDE, HEAD, p->width - 2 * SIDE, p->height - HEAD - FOOT};
 }
 
 static cairo_status_t take_bytes(void *closure, const unsigned char *data, unsigned length)
 {
 	struct pdf *p = closure;
 
-	return pdf_bytes_add(&p->bytes, data, length) ? CAIRO_STATUS_SUCCESS : CAIRO_STATUS_WRITE_ERROR;
+	return pdf_bytes_add(&p->bytes, data, length) ? CAIRO_STATUS_SUCCESS
+						      : CAIRO_STATUS_WRITE_ERROR;
 }
 
-/* Cairo puts in the hour of the day unless told; without a date it gets one that pdf_bytes_finish takes out. */
+/* Cairo puts in the hour of the day unless told; without a date it gets one that pdf_bytes_finish
+ * takes out. */
 static void set_facts(struct pdf *p)
 {
 	const time_t seconds = (time_t)(p->setup.date < 0 ? 0 : p->setup.date);
@@ -65,8 +68,10 @@ static void set_facts(struct pdf *p)
 		strftime(text, sizeof text, "%Y-%m-%dT%H:%M:%SZ", &utc);
 	cairo_pdf_surface_set_metadata(p->surface, CAIRO_PDF_METADATA_TITLE, p->setup.title);
 	cairo_pdf_surface_set_metadata(p->surface, CAIRO_PDF_METADATA_SUBJECT, p->setup.verdict);
-	cairo_pdf_surface_set_metadata(p->surface, CAIRO_PDF_METADATA_KEYWORDS, p->setup.fingerprint);
-	cairo_pdf_surface_set_metadata(p->surface, CAIRO_PDF_METADATA_CREATOR, "rafterproof " RP_VERSION);
+	cairo_pdf_surface_set_metadata(p->surface, CAIRO_PDF_METADATA_KEYWORDS,
+				       p->setup.fingerprint);
+	cairo_pdf_surface_set_metadata(p->surface, CAIRO_PDF_METADATA_CREATOR,
+				       "rafterproof " RP_VERSION);
 	cairo_pdf_surface_set_metadata(p->surface, CAIRO_PDF_METADATA_CREATE_DATE, text);
 }
 
@@ -78,7 +83,8 @@ struct pdf *pdf_begin(const struct pdf_setup *setup)
 		return NULL;
 	p->setup = *setup;
 	paper_size(setup->paper, false, &p->width, &p->height);
-	p->surface = cairo_pdf_surface_create_for_stream(take_bytes, p, p->width * PT, p->height * PT);
+	p->surface =
+		cairo_pdf_surface_create_for_stream(take_bytes, p, p->width * PT, p->height * PT);
 	cairo_pdf_surface_restrict_to_version(p->surface, CAIRO_PDF_VERSION_1_5);
 	p->cr = cairo_create(p->surface);
 	set_facts(p);
@@ -100,10 +106,13 @@ int pdf_pages(const struct pdf *p)
 	return p->pages;
 }
 
-/* One line, cut with dots when it is longer than the room. y of its baseline from the page's top. */
-static void line(struct pdf *p, double x, double y, double width, bool right, bool bold, double size, const char *text)
+/* One line, cut with dots when it is longer than the room. y of its baseline from the page's top.
+ */
+static void line(struct pdf *p, double x, double y, double width, bool right, bool bold,
+		 double size, const char *text)
 {
-	PangoLayout *l = lettering_paragraph(p->setup.lettering, text, (struct lettering_style){ size, bold, false }, width);
+	PangoLayout *l = lettering_paragraph(p->setup.lettering, text,
+					     (struct lettering_style){size, bold, false}, width);
 
 	pango_layout_set_single_paragraph_mode(l, TRUE);
 	pango_layout_set_ellipsize(l, PANGO_ELLIPSIZE_END);
@@ -116,7 +125,8 @@ static void line(struct pdf *p, double x, double y, double width, bool right, bo
 /* Flush right: a single line is set from its left end. */
 static void line_right(struct pdf *p, double x, double y, double size, const char *text)
 {
-	const double w = lettering_width(p->setup.lettering, text, (struct lettering_style){ size, false, false });
+	const double w = lettering_width(p->setup.lettering, text,
+					 (struct lettering_style){size, false, false});
 
 	line(p, x - w, y, w + 5 * MM, false, false, size, text);
 }
@@ -136,13 +146,16 @@ static void head_and_foot(struct pdf *p, const char *name)
 
 	cairo_set_source_rgb(p->cr, 0, 0, 0);
 	line(p, SIDE, 11 * MM, 0.48 * wide, false, true, 3.2 * MM, name);
-	const double w = lettering_width(p->setup.lettering, p->setup.job, (struct lettering_style){ SMALL, false, false });
+	const double w = lettering_width(p->setup.lettering, p->setup.job,
+					 (struct lettering_style){SMALL, false, false});
 	const double most = 0.50 * wide;
 
-	line(p, p->width - SIDE - (w < most ? w + 0.1 * MM : most), 11 * MM, most, false, false, SMALL, p->setup.job);
+	line(p, p->width - SIDE - (w < most ? w + 0.1 * MM : most), 11 * MM, most, false, false,
+	     SMALL, p->setup.job);
 	rule(p, 13.5 * MM);
 	rule(p, low + 4 * MM);
-	snprintf(page, sizeof page, "page %d of %d", p->pages, p->setup.pages > 0 ? p->setup.pages : p->pages);
+	snprintf(page, sizeof page, "page %d of %d", p->pages,
+		 p->setup.pages > 0 ? p->setup.pages : p->pages);
 	line(p, SIDE, low + 7.5 * MM, 0.8 * wide, false, true, SMALL, p->setup.verdict);
 	line_right(p, p->width - SIDE, low + 7.5 * MM, SMALL, page);
 	line(p, SIDE, low + 11 * MM, wide, false, false, 0.85 * SMALL, p->setup.caution);
@@ -165,7 +178,8 @@ void pdf_page(struct pdf *p, bool landscape, const char *name, bool bookmark)
 	if (!bookmark)
 		return;
 	snprintf(where, sizeof where, "page=%d pos=[0 0]", p->pages);
-	p->parent = cairo_pdf_surface_add_outline(p->surface, CAIRO_PDF_OUTLINE_ROOT, name, where, CAIRO_PDF_OUTLINE_FLAG_BOLD);
+	p->parent = cairo_pdf_surface_add_outline(p->surface, CAIRO_PDF_OUTLINE_ROOT, name, where,
+						  CAIRO_PDF_OUTLINE_FLAG_BOLD);
 }
 
 void pdf_bookmark(struct pdf *p, const char *name, double y_below_top)
@@ -173,7 +187,8 @@ void pdf_bookmark(struct pdf *p, const char *name, double y_below_top)
 	char where[80];
 
 	snprintf(where, sizeof where, "page=%d pos=[0 %ld]", p->pages, (long)(y_below_top * PT));
-	cairo_pdf_surface_add_outline(p->surface, p->parent, name, where, (cairo_pdf_outline_flags_t)0);
+	cairo_pdf_surface_add_outline(p->surface, p->parent, name, where,
+				      (cairo_pdf_outline_flags_t)0);
 }
 
 void pdf_draw(struct pdf *p, const struct drawing *d)
@@ -194,7 +209,10 @@ int pdf_end(struct pdf *p, FILE *f)
 
 	cairo_destroy(p->cr);
 	cairo_surface_finish(p->surface);
-	status = drawn && cairo_surface_status(p->surface) == CAIRO_STATUS_SUCCESS && !p->bytes.failed ? 0 : -1;
+	status = drawn && cairo_surface_status(p->surface) == CAIRO_STATUS_SUCCESS &&
+				 !p->bytes.failed
+			 ? 0
+			 : -1;
 	cairo_surface_destroy(p->surface);
 	if (status == 0 && f)
 		status = pdf_bytes_write(&p->bytes, f, p->setup.date < 0);

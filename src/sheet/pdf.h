@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* A PDF file of sheets: pages of one paper size in either direction, each with a head (sheet, job) and a foot (fingerprint,
-   verdict, caution, page n of m); bookmarks; text that can be searched and copied; typefaces embedded; title and
-   language told. The same input gives the same bytes: the only date in it is the one given. */
+/* A PDF file of sheets: pages of one paper size in either direction, each with a head (sheet, job)
+   and a foot (fingerprint, verdict, caution, page n of m); bookmarks; text that can be searched and
+   copied; typefaces embedded; title and language told. The same input gives the same bytes: the
+   only date in it is the one given. */
 #ifndef RP_SHEET_PDF_H
 #define RP_SHEET_PDF_H
 
@@ -21,15 +22,16 @@ struct pdf_setup {
 	const char *fingerprint; /* in each foot */
 	const char *verdict;
 	const char *caution;
-	long long date;          /* seconds since 1970, UTC; negative: none */
-	int pages;               /* m in `page n of m`; 0: not known yet */
+	long long date; /* seconds since 1970, UTC; negative: none */
+	int pages;      /* m in `page n of m`; 0: not known yet */
 };
 
 struct pdf;
 
 /* NULL when memory ran out. */
 struct pdf *pdf_begin(const struct pdf_setup *setup);
-/* A new page. Its name stands in the head and among the bookmarks; a page that goes on has no bookmark. */
+/* A new page. Its name stands in the head and among the bookmarks; a page that goes on has no
+ * bookmark. */
 void pdf_page(struct pdf *p, bool landscape, const char *name, bool bookmark);
 /* A bookmark under the last page's, for a place on the page that is open. */
 void pdf_bookmark(struct pdf *p, const char *name, double y_below_top);
@@ -43,13 +45,14 @@ struct pdf_room pdf_room_of(enum paper paper, bool landscape);
 /* The drawing's upper left corner to the room's. */
 void pdf_draw(struct pdf *p, const struct drawing *d);
 int pdf_pages(const struct pdf *p);
-/* Writes the file to f unless f is NULL (a run that only counts pages), and gives everything back. 0, or -1 when memory ran
-   out or the stream failed. */
+/* Writes the file to f unless f is NULL (a run that only counts pages), and gives everything back.
+   0, or -1 when memory ran out or the stream failed. */
 int pdf_end(struct pdf *p, FILE *f);
 
-/* pdf_flow.c: a document from the top of a new page on, over as many pages as it takes. Its headings become bookmarks.
-   with_seal: an empty frame for an engineer's seal at the end. */
-void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape, bool with_seal);
+/* pdf_flow.c: a document from the top of a new page on, over as many pages as it takes. Its
+   headings become bookmarks. with_seal: an empty frame for an engineer's seal at the end. */
+void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape,
+		  bool with_seal);
 
 /* Internal to src/sheet. */
 struct _cairo;

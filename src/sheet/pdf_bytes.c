@@ -68,8 +68,10 @@ static bool read_trailer(const struct pdf_bytes *b, struct trailer *t)
 	const char *end = (const char *)b->data + b->size;
 	const char *at = last(b, "trailer", end);
 
-	return at && number_after(at, end, "/Root ", &t->root) && number_after(at, end, "/Info ", &t->info) &&
-	       number_after(at, end, "/Size ", &t->size) && number_after(at, end, "startxref\n", &t->start);
+	return at && number_after(at, end, "/Root ", &t->root) &&
+	       number_after(at, end, "/Info ", &t->info) &&
+	       number_after(at, end, "/Size ", &t->size) &&
+	       number_after(at, end, "startxref\n", &t->start);
 }
 
 /* The dictionary of an object, from behind its "<<" up to its closing ">>". */
@@ -113,7 +115,8 @@ int pdf_bytes_write(struct pdf_bytes *b, FILE *f, bool without_date)
 	if (!pdf_bytes_add(b, "", 1))
 		return -1;
 	b->size--;
-	if (!read_trailer(b, &t) || !dictionary(b, t.root, &root, &root_end) || !dictionary(b, t.info, &info, &info_end))
+	if (!read_trailer(b, &t) || !dictionary(b, t.root, &root, &root_end) ||
+	    !dictionary(b, t.info, &info, &info_end))
 		return -1;
 	const long begin = (long)b->size;
 	char *update = NULL;
@@ -124,7 +127,8 @@ int pdf_bytes_write(struct pdf_bytes *b, FILE *f, bool without_date)
 		return -1;
 	fprintf(u, "%ld 0 obj\n<<", t.root);
 	fwrite(root, 1, (size_t)(root_end - root), u);
-	fprintf(u, "   /Lang (en-US)\n   /ViewerPreferences << /DisplayDocTitle true >>\n>>\nendobj\n");
+	fprintf(u, "   /Lang (en-US)\n   /ViewerPreferences << /DisplayDocTitle true "
+		   ">>\n>>\nendobj\n");
 	fflush(u);
 	const long second = begin + (long)size;
 
@@ -139,10 +143,13 @@ int pdf_bytes_write(struct pdf_bytes *b, FILE *f, bool without_date)
 
 	const bool first = t.root < t.info; /* a table rises */
 
-	fprintf(u, "xref\n%ld 1\n%010ld 00000 n \n", first ? t.root : t.info, first ? begin : second);
+	fprintf(u, "xref\n%ld 1\n%010ld 00000 n \n", first ? t.root : t.info,
+		first ? begin : second);
 	fprintf(u, "%ld 1\n%010ld 00000 n \n", first ? t.info : t.root, first ? second : begin);
-	fprintf(u, "trailer\n<< /Size %ld\n   /Root %ld 0 R\n   /Info %ld 0 R\n   /Prev %ld\n>>\nstartxref\n%ld\n%%%%EOF\n", t.size,
-	        t.root, t.info, t.start, xref);
+	fprintf(u,
+		"trailer\n<< /Size %ld\n   /Root %ld 0 R\n   /Info %ld 0 R\n   /Prev "
+		"%ld\n>>\nstartxref\n%ld\n%%%%EOF\n",
+		t.size, t.root, t.info, t.start, xref);
 	const bool whole = fclose(u) == 0;
 
 	if (whole) {

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* The bytes of a PDF file as Cairo made them, and what Cairo 1.16 cannot say itself: the language of the text, that a
-   reader shows the title, and no date where none is known. That is added as an update at the end of the file, in
-   the way PDF provides for (ISO 32000-1, 7.5.6): Cairo's own bytes stay as they are. Internal to src/sheet. */
+/* The bytes of a PDF file as Cairo made them, and what Cairo 1.16 cannot say itself: the language
+   of the text, that a reader shows the title, and no date where none is known. That is added as an
+   update at the end of the file, in the way PDF provides for (ISO 32000-1, 7.5.6): Cairo's own
+   bytes stay as they are. Internal to src/sheet. */
 #ifndef RP_SHEET_PDF_BYTES_H
 #define RP_SHEET_PDF_BYTES_H
 

@@ -11,10 +11,10 @@ static void heading(struct flow *f, const struct block *b)
 	const double size = first ? 1.35 * f->text : 1.1 * f->text;
 
 	flow_space(f, first ? 4 * MM : 2.5 * MM);
-	flow_need(f, 20 * MM);
+	flow_need(f, first ? 36 * MM : 22 * MM);
 	if (first)
 		pdf_bookmark(f->pdf, b->text, f->room.y + f->y);
-	flow_text(f, (struct flow_style){ .size = size, .bold = true }, b->text);
+	flow_text(f, (struct flow_style){.size = size, .bold = true}, b->text);
 	if (first) {
 		flow_rule(f, 0, f->y + 0.3 * MM, f->room.width, 0.35 * MM);
 		f->y += 1.2 * MM;
@@ -40,15 +40,19 @@ static void item(struct flow *f, const struct block *b)
 	if (b->kind == BLOCK_NUMBERED)
 		snprintf(mark, sizeof mark, "%d", b->level);
 	flow_need(f, 1.4 * f->text);
-	flow_put(f, mark, f->text, b->kind == BLOCK_NUMBERED, b->kind == BLOCK_NUMBERED ? 0 : 1.5 * MM, f->y, INDENT, false);
-	flow_text(f, (struct flow_style){ .size = f->text, .x = INDENT + (b->kind == BLOCK_NUMBERED ? 1 * MM : 0) }, b->text);
+	flow_put(f, mark, f->text, b->kind == BLOCK_NUMBERED,
+		 b->kind == BLOCK_NUMBERED ? 0 : 1.5 * MM, f->y, INDENT, false);
+	flow_text(f,
+		  (struct flow_style){.size = f->text,
+				      .x = INDENT + (b->kind == BLOCK_NUMBERED ? 1 * MM : 0)},
+		  b->text);
 	flow_space(f, 0.6 * MM);
 }
 
 static void caution(struct flow *f, const struct block *b)
 {
 	flow_space(f, 0.6 * MM);
-	flow_text(f, (struct flow_style){ .size = f->text, .x = INDENT, .bar = true }, b->text);
+	flow_text(f, (struct flow_style){.size = f->text, .x = INDENT, .bar = true}, b->text);
 	flow_space(f, 1.4 * MM);
 }
 
@@ -76,12 +80,13 @@ static void pairs(struct flow *f, const struct block *b)
 		flow_put(f, p->value, f->text, false, x, top, width, false);
 		f->y = top + (a > v ? a : v);
 		if (*p->note)
-			flow_text(f, (struct flow_style){ .size = 0.84 * f->text, .x = x }, p->note);
+			flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = x}, p->note);
 	}
 	flow_space(f, 2 * MM);
 }
 
-/* Title and clause on one line, then the equation, then what the formula does not show and how sure it is. */
+/* Title and clause on one line, then the equation, then what the formula does not show and how sure
+ * it is. */
 static void step(struct flow *f, const struct step_line *s)
 {
 	const double clause = flow_width(f, s->clause, 0.84 * f->text, false) + 0.2 * MM;
@@ -90,17 +95,22 @@ static void step(struct flow *f, const struct step_line *s)
 
 	flow_need(f, 11 * MM);
 	if (beside)
-		flow_put(f, s->clause, 0.84 * f->text, false, f->room.width - clause, f->y + 0.4 * MM, clause, false);
-	flow_text(f, (struct flow_style){ .size = 0.84 * f->text * 1.05, .bold = true, .width = f->room.width - (beside ? clause + 4 * MM : 0) },
-	          s->title);
+		flow_put(f, s->clause, 0.84 * f->text, false, f->room.width - clause,
+			 f->y + 0.4 * MM, clause, false);
+	flow_text(f,
+		  (struct flow_style){.size = 0.84 * f->text * 1.05,
+				      .bold = true,
+				      .width = f->room.width - (beside ? clause + 4 * MM : 0)},
+		  s->title);
 	if (!beside)
-		flow_text(f, (struct flow_style){ .size = 0.84 * f->text, .x = INDENT }, s->clause);
-	snprintf(equation, sizeof equation, "%s = %s%s%s = %s", s->symbol, s->formula, *s->values ? " = " : "", s->values, s->result);
-	flow_text(f, (struct flow_style){ .size = 0.95 * f->text, .x = INDENT }, equation);
+		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->clause);
+	snprintf(equation, sizeof equation, "%s = %s%s%s = %s", s->symbol, s->formula,
+		 *s->values ? " = " : "", s->values, s->result);
+	flow_text(f, (struct flow_style){.size = 0.95 * f->text, .x = INDENT}, equation);
 	if (*s->where)
-		flow_text(f, (struct flow_style){ .size = 0.84 * f->text, .x = INDENT }, s->where);
+		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->where);
 	if (*s->status)
-		flow_text(f, (struct flow_style){ .size = 0.84 * f->text, .x = INDENT }, s->status);
+		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->status);
 	flow_space(f, 1.4 * MM);
 }
 
@@ -108,7 +118,7 @@ static void put_block(struct flow *f, const struct block *b)
 {
 	switch (b->kind) {
 	case BLOCK_TITLE:
-		flow_text(f, (struct flow_style){ .size = 1.6 * f->text, .bold = true }, b->text);
+		flow_text(f, (struct flow_style){.size = 1.6 * f->text, .bold = true}, b->text);
 		flow_space(f, 2 * MM);
 		return;
 	case BLOCK_VERDICT:
@@ -118,7 +128,7 @@ static void put_block(struct flow *f, const struct block *b)
 		heading(f, b);
 		return;
 	case BLOCK_PARAGRAPH:
-		flow_text(f, (struct flow_style){ .size = f->text }, b->text);
+		flow_text(f, (struct flow_style){.size = f->text}, b->text);
 		flow_space(f, 1.6 * MM);
 		return;
 	case BLOCK_BULLET:
@@ -157,13 +167,16 @@ static void seal(struct flow *f)
 	const double y = f->room.height - height;
 
 	flow_frame(f, 0, y, width, height);
-	flow_put(f, "Room for the seal, signature and date of a licensed engineer. Empty: nobody has sealed this.", 0.84 * f->text, false,
-	         2 * MM, y + 1.5 * MM, width - 4 * MM, false);
+	flow_put(f,
+		 "Room for the seal, signature and date of a licensed engineer. Empty: nobody has "
+		 "sealed this.",
+		 0.84 * f->text, false, 2 * MM, y + 1.5 * MM, width - 4 * MM, false);
 }
 
-void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape, bool with_seal)
+void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape,
+		  bool with_seal)
 {
-	struct flow f = { .pdf = p, .name = name, .landscape = landscape, .text = FLOW_TEXT };
+	struct flow f = {.pdf = p, .name = name, .landscape = landscape, .text = FLOW_TEXT};
 
 	pdf_page(p, landscape, name, true);
 	f.room = pdf_room(p);

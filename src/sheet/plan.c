@@ -10,7 +10,7 @@
 
 static struct rectangle window_of(const struct result *r, enum plan_part part)
 {
-	struct rectangle w = { 0, 0, r->plane_length, r->plane_slope };
+	struct rectangle w = {0, 0, r->plane_length, r->plane_slope};
 
 	if (part == PLAN_WHOLE)
 		return w;
@@ -22,12 +22,15 @@ static struct rectangle window_of(const struct result *r, enum plan_part part)
 }
 
 /* What is left for the roof itself. */
-static void room_left(const struct plan *p, double width, double height, bool below, double *x, double *y)
+static void room_left(const struct plan *p, double width, double height, bool below, double *x,
+		      double *y)
 {
 	const struct plan_room room = plan_dimension_room(p);
 
-	*x = width - 2 * MARGIN - room.left - room.right - (p->legend && !below ? PLAN_LEGEND_WIDTH + 3 * MM : 0);
-	*y = height - 2 * MARGIN - room.below - room.above - (p->legend && below ? plan_legend_height(p) + 3 * MM : 0);
+	*x = width - 2 * MARGIN - room.left - room.right -
+	     (p->legend && !below ? PLAN_LEGEND_WIDTH + 3 * MM : 0);
+	*y = height - 2 * MARGIN - room.below - room.above -
+	     (p->legend && below ? plan_legend_height(p) + 3 * MM : 0);
 }
 
 /* Everything between the dimensions and the legend, in the middle of its room. */
@@ -50,9 +53,10 @@ static void place(struct plan *p, double width, double height)
 	}
 	const double k = 1 / p->scale.ratio, low = p->below ? plan_legend_height(p) + 3 * MM : 0;
 
-	p->view = (struct view){ { MARGIN + room.left + (x - w * k) / 2 - p->window.x0 * k,
-		                   MARGIN + low + room.below + (y - h * k) / 2 - p->window.y0 * k },
-		                 k, 0 };
+	p->view = (struct view){{MARGIN + room.left + (x - w * k) / 2 - p->window.x0 * k,
+				 MARGIN + low + room.below + (y - h * k) / 2 - p->window.y0 * k},
+				k,
+				0};
 	drawing_view(p->d, p->view);
 	drawing_set_main_view(p->d, p->view);
 }
@@ -66,18 +70,25 @@ static void reserve_collectors(const struct plan *p)
 	}
 }
 
-struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height, bool legend)
+struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height,
+			  bool legend)
 {
 	struct drawing *d = drawing_create(s->lettering, width, height, NULL);
 
 	if (!d)
 		return NULL;
-	struct plan p = { .s = s, .d = d, .part = part, .window = window_of(s->r, part), .view = { { 0, 0 }, 1, 0 },
-		          .size = SMALL, .legend = legend };
+	struct plan p = {.s = s,
+			 .d = d,
+			 .part = part,
+			 .window = window_of(s->r, part),
+			 .view = {{0, 0}, 1, 0},
+			 .size = SMALL,
+			 .legend = legend};
 
 	place(&p, width, height);
-	drawing_set_title(d, part == PLAN_WHOLE ? "Roof plan" : "Layout of the attachments",
-	                  sheet_text(s, "%s, scale %s. %s", s->job->title, p.scale.text, sheet_verdict(s)));
+	drawing_set_title(
+		d, part == PLAN_WHOLE ? "Roof plan" : "Layout of the attachments",
+		sheet_text(s, "%s, scale %s. %s", s->job->title, p.scale.text, sheet_verdict(s)));
 	plan_zones(&p);
 	plan_clear_paths(&p);
 	plan_collectors(&p);
@@ -93,7 +104,8 @@ struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double wid
 	plan_slope_arrow(&p);
 	plan_zone_labels(&p);
 	if (legend)
-		plan_legend(&p, p.below ? (struct point){ MARGIN, MARGIN + plan_legend_height(&p) }
-		                        : (struct point){ width - MARGIN - PLAN_LEGEND_WIDTH, height - MARGIN });
+		plan_legend(&p, p.below ? (struct point){MARGIN, MARGIN + plan_legend_height(&p)}
+					: (struct point){width - MARGIN - PLAN_LEGEND_WIDTH,
+							 height - MARGIN});
 	return d;
 }

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-/* The roof plane seen square from above, to scale: edges, ridge, pressure zones, rafters, collectors, rails,
-   attachments, pipes, paths to keep clear, and running dimensions from the lower left corner, as a tape lies
-   on the roof. Left and right as seen by somebody who stands below this eave and looks up. */
+/* The roof plane seen square from above, to scale: edges, ridge, pressure zones, rafters,
+   collectors, rails, attachments, pipes, paths to keep clear, and running dimensions from the lower
+   left corner, as a tape lies on the roof. Left and right as seen by somebody who stands below this
+   eave and looks up. */
 #ifndef RP_SHEET_PLAN_H
 #define RP_SHEET_PLAN_H
 
@@ -20,12 +21,15 @@ struct plan {
 	struct view view;
 	struct scale scale;
 	double size; /* of small text, m on paper */
-	bool legend; /* with one: a column at the right, or a strip below where that lets the scale be larger */
+	bool legend; /* with one: a column at the right, or a strip below where that lets the scale
+			be larger */
 	bool below;
 };
 
-/* Draws on a new drawing of width x height; NULL when memory ran out. legend: with symbols, zones, scale bar and north. */
-struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height, bool legend);
+/* Draws on a new drawing of width x height; NULL when memory ran out. legend: with symbols, zones,
+ * scale bar and north. */
+struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height,
+			  bool legend);
 
 /* Internal to src/sheet: plan_roof.c, plan_zone.c, plan_array.c, plan_measure.c, plan_legend.c */
 void plan_zones(const struct plan *p);

@@ -6,8 +6,8 @@
 
 static bool clip_rectangle(const struct plan *p, const struct rectangle *in, struct rectangle *out)
 {
-	*out = (struct rectangle){ fmax(in->x0, p->window.x0), fmax(in->y0, p->window.y0), fmin(in->x1, p->window.x1),
-		                   fmin(in->y1, p->window.y1) };
+	*out = (struct rectangle){fmax(in->x0, p->window.x0), fmax(in->y0, p->window.y0),
+				  fmin(in->x1, p->window.x1), fmin(in->y1, p->window.y1)};
 	return out->x0 < out->x1 && out->y0 < out->y1;
 }
 
@@ -17,7 +17,8 @@ void plan_collectors(const struct plan *p)
 		struct rectangle seen;
 
 		if (clip_rectangle(p, &p->s->r->collector[i], &seen))
-			drawing_rectangle(p->d, LAYER_COLLECTOR, FILL_WHITE, seen.x0, seen.y0, seen.x1, seen.y1);
+			drawing_rectangle(p->d, LAYER_COLLECTOR, FILL_WHITE, seen.x0, seen.y0,
+					  seen.x1, seen.y1);
 	}
 }
 
@@ -27,7 +28,7 @@ void plan_rails(const struct plan *p)
 		return;
 	for (int i = 0; i < p->s->pass->lines; i++) {
 		const struct rail_line *rail = &p->s->pass->line[i];
-		struct point a = { rail->x0, rail->y }, b = { rail->x1, rail->y };
+		struct point a = {rail->x0, rail->y}, b = {rail->x1, rail->y};
 
 		if (plan_clip(p, &a, &b))
 			drawing_line(p->d, LAYER_RAIL, a, b);
@@ -37,47 +38,55 @@ void plan_rails(const struct plan *p)
 /* A circle with a cross, and its name beside it. */
 void plan_pipes(const struct plan *p)
 {
-	const struct lettering_spec spec = { p->size, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, true };
+	const struct lettering_spec spec = {p->size, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, true};
 	const double k = p->view.scale, r = 1.3 * MM;
 
 	for (int i = 0; i < p->s->job->pipes; i++) {
 		const struct job_pipe *pipe = &p->s->job->pipe[i];
-		const struct point at = { pipe->at, pipe->up };
+		const struct point at = {pipe->at, pipe->up};
 
 		if (isnan(at.x) || isnan(at.y) || !plan_inside(p, at))
 			continue;
 		drawing_mark(p->d, LAYER_PIPE, FILL_WHITE, at, r);
-		drawing_line(p->d, LAYER_PIPE, (struct point){ at.x - r / k, at.y }, (struct point){ at.x + r / k, at.y });
-		drawing_line(p->d, LAYER_PIPE, (struct point){ at.x, at.y - r / k }, (struct point){ at.x, at.y + r / k });
-		const struct box box = plan_box(p, at.x - r / k, at.y - r / k, at.x + r / k, at.y + r / k);
+		drawing_line(p->d, LAYER_PIPE, (struct point){at.x - r / k, at.y},
+			     (struct point){at.x + r / k, at.y});
+		drawing_line(p->d, LAYER_PIPE, (struct point){at.x, at.y - r / k},
+			     (struct point){at.x, at.y + r / k});
+		const struct box box =
+			plan_box(p, at.x - r / k, at.y - r / k, at.x + r / k, at.y + r / k);
 
 		drawing_reserve(p->d, box);
 		const double off = (r + 0.8 * MM) / k, down = 1.6 * r / k;
-		const struct point place[] = { { at.x + off, at.y },        { at.x + off, at.y + down },
-			                       { at.x + off, at.y - down }, { at.x - 3.2 * off, at.y },
-			                       { at.x - 3.2 * off, at.y + down }, { at.x + off, at.y } };
+		const struct point place[] = {{at.x + off, at.y},
+					      {at.x + off, at.y + down},
+					      {at.x + off, at.y - down},
+					      {at.x - 3.2 * off, at.y},
+					      {at.x - 3.2 * off, at.y + down},
+					      {at.x + off, at.y}};
 
-		drawing_text_free(p->d, LAYER_PIPE, place, (int)(sizeof place / sizeof *place), spec,
-		                  sheet_text(p->s, "P%d", i + 1));
+		drawing_text_free(p->d, LAYER_PIPE, place, (int)(sizeof place / sizeof *place),
+				  spec, sheet_text(p->s, "P%d", i + 1));
 	}
 }
 
 static void number(const struct plan *p, const struct attachment *a)
 {
-	const double k = p->view.scale, x = (PLAN_DOT + 0.5 * MM) / k, y = (PLAN_DOT + 0.1 * MM) / k;
+	const double k = p->view.scale, x = (PLAN_DOT + 0.5 * MM) / k,
+		     y = (PLAN_DOT + 0.1 * MM) / k;
 	const double size = 0.9 * p->size, high = LETTERING_CAPITAL * size / k;
 	const char *text = sheet_text(p->s, "%d", a->number);
 	const double wide = sheet_width(p->s, text, size) / k;
-	const struct lettering_spec spec = { size, true, ANCHOR_LEFT, ANCHOR_BASE, 0, true };
-	const struct point place[] = { { a->x + x, a->y + y },
-		                       { a->x + x, a->y - y - high },
-		                       { a->x - x - wide, a->y + y },
-		                       { a->x - x - wide, a->y - y - high },
-		                       { a->x - wide / 2, a->y + y + 0.8 * MM / k },
-		                       { a->x - wide / 2, a->y - y - high - 0.8 * MM / k },
-		                       { a->x + x, a->y + y } };
+	const struct lettering_spec spec = {size, true, ANCHOR_LEFT, ANCHOR_BASE, 0, true};
+	const struct point place[] = {{a->x + x, a->y + y},
+				      {a->x + x, a->y - y - high},
+				      {a->x - x - wide, a->y + y},
+				      {a->x - x - wide, a->y - y - high},
+				      {a->x - wide / 2, a->y + y + 0.8 * MM / k},
+				      {a->x - wide / 2, a->y - y - high - 0.8 * MM / k},
+				      {a->x + x, a->y + y}};
 
-	drawing_text_free(p->d, LAYER_ATTACH, place, (int)(sizeof place / sizeof *place), spec, text);
+	drawing_text_free(p->d, LAYER_ATTACH, place, (int)(sizeof place / sizeof *place), spec,
+			  text);
 }
 
 void plan_attachments(const struct plan *p)
@@ -88,7 +97,7 @@ void plan_attachments(const struct plan *p)
 
 	for (int i = 0; i < n; i++) {
 		const struct attachment *a = &pass->attachment[i];
-		const struct point at = { a->x, a->y };
+		const struct point at = {a->x, a->y};
 
 		if (!plan_inside(p, at))
 			continue;
@@ -96,6 +105,6 @@ void plan_attachments(const struct plan *p)
 		drawing_reserve(p->d, plan_box(p, a->x - r, a->y - r, a->x + r, a->y + r));
 	}
 	for (int i = 0; i < n; i++)
-		if (plan_inside(p, (struct point){ pass->attachment[i].x, pass->attachment[i].y }))
+		if (plan_inside(p, (struct point){pass->attachment[i].x, pass->attachment[i].y}))
 			number(p, &pass->attachment[i]);
 }

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* The column beside a plan: what its lines mean, the zones with the spacing allowed in them, scale and north. */
+/* The column beside a plan: what its lines mean, the zones with the spacing allowed in them, scale
+ * and north. */
 #include <math.h>
 
 #include "report/caution.h"
@@ -16,32 +17,38 @@ struct legend {
 
 static struct lettering_spec plain(const struct plan *p, bool bold)
 {
-	return (struct lettering_spec){ p->size, bold, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false };
+	return (struct lettering_spec){p->size, bold, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false};
 }
 
 static void words(const struct legend *c, const char *text)
 {
-	drawing_text(c->p->d, LAYER_TEXT, (struct point){ c->x + SAMPLE + 2 * MM, c->y }, plain(c->p, false), text);
+	drawing_text(c->p->d, LAYER_TEXT, (struct point){c->x + SAMPLE + 2 * MM, c->y},
+		     plain(c->p, false), text);
 }
 
 static void heading(struct legend *c, const char *text)
 {
 	c->y -= 0.4 * LINE;
-	drawing_text(c->p->d, LAYER_TEXT, (struct point){ c->x, c->y }, plain(c->p, true), text);
+	drawing_text(c->p->d, LAYER_TEXT, (struct point){c->x, c->y}, plain(c->p, true), text);
 	c->y -= LINE;
 }
 
 static void line_row(struct legend *c, enum drawing_layer layer, const char *text)
 {
-	drawing_line(c->p->d, layer, (struct point){ c->x, c->y }, (struct point){ c->x + SAMPLE, c->y });
+	drawing_line(c->p->d, layer, (struct point){c->x, c->y},
+		     (struct point){c->x + SAMPLE, c->y});
 	words(c, text);
 	c->y -= LINE;
 }
 
-static void box_row(struct legend *c, enum drawing_layer layer, const double *angle, int n, const char *text)
+static void box_row(struct legend *c, enum drawing_layer layer, const double *angle, int n,
+		    const char *text)
 {
 	const double h = 1.3 * MM;
-	const struct point at[] = { { c->x, c->y - h }, { c->x + SAMPLE, c->y - h }, { c->x + SAMPLE, c->y + h }, { c->x, c->y + h } };
+	const struct point at[] = {{c->x, c->y - h},
+				   {c->x + SAMPLE, c->y - h},
+				   {c->x + SAMPLE, c->y + h},
+				   {c->x, c->y + h}};
 
 	for (int i = 0; i < n; i++)
 		drawing_hatch(c->p->d, LAYER_HATCH, at, 4, angle[i], 2.4 * MM);
@@ -50,14 +57,17 @@ static void box_row(struct legend *c, enum drawing_layer layer, const double *an
 	c->y -= LINE;
 }
 
-static void dot_row(struct legend *c, enum drawing_layer layer, enum fill fill, double radius, const char *text)
+static void dot_row(struct legend *c, enum drawing_layer layer, enum fill fill, double radius,
+		    const char *text)
 {
-	const struct point at = { c->x + SAMPLE / 2, c->y };
+	const struct point at = {c->x + SAMPLE / 2, c->y};
 
 	drawing_mark(c->p->d, layer, fill, at, radius);
 	if (fill == FILL_WHITE) {
-		drawing_line(c->p->d, layer, (struct point){ at.x - radius, at.y }, (struct point){ at.x + radius, at.y });
-		drawing_line(c->p->d, layer, (struct point){ at.x, at.y - radius }, (struct point){ at.x, at.y + radius });
+		drawing_line(c->p->d, layer, (struct point){at.x - radius, at.y},
+			     (struct point){at.x + radius, at.y});
+		drawing_line(c->p->d, layer, (struct point){at.x, at.y - radius},
+			     (struct point){at.x, at.y + radius});
 	}
 	words(c, text);
 	c->y -= LINE;
@@ -70,7 +80,8 @@ static const char *rafter_text(const struct plan *p)
 
 	if (f->measured > 0)
 		return sheet_text(p->s, "%s, each measured", size);
-	return sheet_text(p->s, "%s at %s%s", size, sheet_tape(p->s, f->spacing), p->s->f.units == SYSTEM_SI ? " mm" : "");
+	return sheet_text(p->s, "%s at %s%s", size, sheet_tape(p->s, f->spacing),
+			  p->s->f.units == SYSTEM_SI ? " mm" : "");
 }
 
 static void symbols(struct legend *c)
@@ -88,14 +99,16 @@ static void symbols(struct legend *c)
 		line_row(c, LAYER_RAIL, "rail");
 	if (s->r->passes > 0)
 		dot_row(c, LAYER_TEXT, FILL_BLACK, PLAN_DOT,
-		        sheet_text(s, "attachment (%d)", s->pass->attachments));
+			sheet_text(s, "attachment (%d)", s->pass->attachments));
 	if (job->obstacles > 0)
 		box_row(c, LAYER_OBSTACLE, NULL, 0, "obstacle, crossed; no foot within its dashes");
 	if (job->building.access_path > 0 || job->building.ridge_clear > 0)
-		box_row(c, LAYER_CLEAR, (const double[]){ 22.5 * RAD_PER_DEG, 112.5 * RAD_PER_DEG }, 2, "to be kept clear");
+		box_row(c, LAYER_CLEAR, (const double[]){22.5 * RAD_PER_DEG, 112.5 * RAD_PER_DEG},
+			2, "to be kept clear");
 	for (int i = 0; i < job->pipes; i++)
 		if (!isnan(job->pipe[i].at) && !isnan(job->pipe[i].up)) {
-			dot_row(c, LAYER_TEXT, FILL_WHITE, 1.3 * MM, "P1, P2 ... pipe through the roof");
+			dot_row(c, LAYER_TEXT, FILL_WHITE, 1.3 * MM,
+				"P1, P2 ... pipe through the roof");
 			return;
 		}
 }
@@ -109,13 +122,13 @@ static const char *zone_row(const struct sheet *s, enum zone zone)
 	if (!(z->spacing > 0))
 		return sheet_text(s, "zone %s: no spacing holds", zone_text(zone));
 	return sheet_text(s, "zone %s: at most %s%s", zone_text(zone), sheet_tape(s, z->spacing),
-	                  s->f.units == SYSTEM_SI ? " mm" : "");
+			  s->f.units == SYSTEM_SI ? " mm" : "");
 }
 
 static void zones(struct legend *c)
 {
 	const struct sheet *s = c->p->s;
-	bool seen[ZONE_COUNT] = { false };
+	bool seen[ZONE_COUNT] = {false};
 
 	if (s->r->shapes == 0)
 		return;
@@ -126,18 +139,19 @@ static void zones(struct legend *c)
 		double angle[2];
 
 		if (seen[z])
-			box_row(c, LAYER_ZONE, angle, plan_zone_hatch((enum zone)z, angle), zone_row(s, (enum zone)z));
+			box_row(c, LAYER_ZONE, angle, plan_zone_hatch((enum zone)z, angle),
+				zone_row(s, (enum zone)z));
 	}
 }
 
 /* Four steps of a round length, black and white. */
 static void scale_bar(struct legend *c)
 {
-	static const double us[] = { 0.5, 1, 2, 4, 5, 10, 20 }, si[] = { 0.1, 0.2, 0.5, 1, 2, 5, 10 };
+	static const double us[] = {0.5, 1, 2, 4, 5, 10, 20}, si[] = {0.1, 0.2, 0.5, 1, 2, 5, 10};
 	const struct plan *p = c->p;
 	const bool metric = p->s->f.units == SYSTEM_SI;
 	const double unit = metric ? 1 : M_PER_FT, room = c->width - 26 * MM;
-	const struct lettering_spec spec = { p->size, false, ANCHOR_CENTRE, ANCHOR_TOP, 0, false };
+	const struct lettering_spec spec = {p->size, false, ANCHOR_CENTRE, ANCHOR_TOP, 0, false};
 	double step = (metric ? si : us)[0];
 	char buf[32];
 
@@ -150,52 +164,66 @@ static void scale_bar(struct legend *c)
 		const double x = c->x + 2 * MM + i * wide;
 
 		if (i < 4)
-			drawing_rectangle(p->d, LAYER_TEXT, i % 2 ? FILL_WHITE : FILL_BLACK, x, c->y - h, x + wide, c->y + h);
+			drawing_rectangle(p->d, LAYER_TEXT, i % 2 ? FILL_WHITE : FILL_BLACK, x,
+					  c->y - h, x + wide, c->y + h);
 		if (i % 2 == 0)
-			drawing_text(p->d, LAYER_TEXT, (struct point){ x, c->y - 2 * MM }, spec,
-			             sheet_text(p->s, "%s%s", number_print(buf, sizeof buf, i * step, step * 2 < 1 ? 1 : 0),
-			                        i == 4 ? (metric ? " m" : " ft") : ""));
+			drawing_text(p->d, LAYER_TEXT, (struct point){x, c->y - 2 * MM}, spec,
+				     sheet_text(p->s, "%s%s",
+						number_print(buf, sizeof buf, i * step,
+							     step * 2 < 1 ? 1 : 0),
+						i == 4 ? (metric ? " m" : " ft") : ""));
 	}
 	c->y -= 2.2 * LINE;
 }
 
-/* Up on the drawing is up the slope, against the way the plane faces: north is turned from it by half a turn more than
-   the plane's own bearing, anticlockwise. */
+/* Up on the drawing is up the slope, against the way the plane faces: north is turned from it by
+   half a turn more than the plane's own bearing, anticlockwise. */
 static void north(struct legend *c)
 {
 	const double turn = c->p->s->job->building.facing - 180 * RAD_PER_DEG, length = 5 * MM;
-	const struct point u = { -sin(turn), cos(turn) };
-	const struct point at = { c->x + c->width - 9 * MM, c->y };
-	const struct point tip = { at.x + length * u.x, at.y + length * u.y }, tail = { at.x - length * u.x, at.y - length * u.y };
-	const struct point head[] = { tip, { tip.x - 3 * MM * u.x - 1.1 * MM * u.y, tip.y - 3 * MM * u.y + 1.1 * MM * u.x },
-		                      { tip.x - 3 * MM * u.x + 1.1 * MM * u.y, tip.y - 3 * MM * u.y - 1.1 * MM * u.x } };
-	const struct lettering_spec spec = { c->p->size, true, ANCHOR_CENTRE, ANCHOR_MIDDLE, 0, false };
+	const struct point u = {-sin(turn), cos(turn)};
+	const struct point at = {c->x + c->width - 9 * MM, c->y};
+	const struct point tip = {at.x + length * u.x, at.y + length * u.y},
+			   tail = {at.x - length * u.x, at.y - length * u.y};
+	const struct point head[] = {
+		tip,
+		{tip.x - 3 * MM * u.x - 1.1 * MM * u.y, tip.y - 3 * MM * u.y + 1.1 * MM * u.x},
+		{tip.x - 3 * MM * u.x + 1.1 * MM * u.y, tip.y - 3 * MM * u.y - 1.1 * MM * u.x}};
+	const struct lettering_spec spec = {c->p->size,    true, ANCHOR_CENTRE,
+					    ANCHOR_MIDDLE, 0,    false};
 
 	drawing_line_as(c->p->d, LAYER_TEXT, 0.35 * MM, DASH_SOLID, tail, tip);
 	drawing_shape(c->p->d, LAYER_TEXT, 0, FILL_BLACK, head, 3);
-	drawing_text(c->p->d, LAYER_TEXT, (struct point){ tip.x + 2 * MM * u.x, tip.y + 2 * MM * u.y }, spec, "N");
+	drawing_text(c->p->d, LAYER_TEXT,
+		     (struct point){tip.x + 2 * MM * u.x, tip.y + 2 * MM * u.y}, spec, "N");
 }
 
 static void head(struct legend *c)
 {
 	const struct plan *p = c->p;
 
-	drawing_text(p->d, LAYER_TEXT, (struct point){ c->x, c->y },
-	             (struct lettering_spec){ 3.2 * MM, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false }, drawing_title(p->d));
+	drawing_text(p->d, LAYER_TEXT, (struct point){c->x, c->y},
+		     (struct lettering_spec){3.2 * MM, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false},
+		     drawing_title(p->d));
 	c->y -= 1.3 * LINE;
-	drawing_text(p->d, LAYER_TEXT, (struct point){ c->x, c->y }, plain(p, false), sheet_text(p->s, "Scale %s", p->scale.text));
+	drawing_text(p->d, LAYER_TEXT, (struct point){c->x, c->y}, plain(p, false),
+		     sheet_text(p->s, "Scale %s", p->scale.text));
 	c->y -= 1.2 * LINE;
 	scale_bar(c);
 	if (!isnan(p->s->job->building.facing))
-		north(&(struct legend){ p, c->x, c->y + 2.2 * LINE, c->width });
-	c->y = sheet_paragraph(p->s, p->d, (struct point){ c->x, c->y + 1 * MM }, c->width - 2 * MM, p->size,
-	                       sheet_text(p->s, "%s. Job %s: %s", sheet_verdict(p->s), p->s->fingerprint, p->s->job->title));
-	c->y = sheet_paragraph(p->s, p->d, (struct point){ c->x, c->y }, c->width - 2 * MM, 0.8 * p->size, caution_result) - 0.4 * LINE;
+		north(&(struct legend){p, c->x, c->y + 2.2 * LINE, c->width});
+	c->y = sheet_paragraph(p->s, p->d, (struct point){c->x, c->y + 1 * MM}, c->width - 2 * MM,
+			       p->size,
+			       sheet_text(p->s, "%s. Job %s: %s", sheet_verdict(p->s),
+					  p->s->fingerprint, p->s->job->title));
+	c->y = sheet_paragraph(p->s, p->d, (struct point){c->x, c->y}, c->width - 2 * MM,
+			       0.8 * p->size, caution_result) -
+	       0.4 * LINE;
 }
 
 double plan_legend_height(const struct plan *p)
 {
-	bool seen[ZONE_COUNT] = { false };
+	bool seen[ZONE_COUNT] = {false};
 	int zones = 0;
 
 	for (int i = 0; i < p->s->r->shapes; i++) {
@@ -207,17 +235,19 @@ double plan_legend_height(const struct plan *p)
 
 void plan_legend(const struct plan *p, struct point upper_left)
 {
-	const struct point top = { upper_left.x, upper_left.y - 2 * MM };
-	struct legend c = { p, top.x, top.y, PLAN_LEGEND_WIDTH };
+	const struct point top = {upper_left.x, upper_left.y - 2 * MM};
+	struct legend c = {p, top.x, top.y, PLAN_LEGEND_WIDTH};
 	const struct view open = drawing_view_open(p->d);
 
 	drawing_view(p->d, VIEW_PAPER);
 	head(&c);
 	if (p->below)
-		c = (struct legend){ p, top.x + 1.2 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE, PLAN_LEGEND_WIDTH };
+		c = (struct legend){p, top.x + 1.2 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE,
+				    PLAN_LEGEND_WIDTH};
 	symbols(&c);
 	if (p->below)
-		c = (struct legend){ p, top.x + 2.4 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE, PLAN_LEGEND_WIDTH };
+		c = (struct legend){p, top.x + 2.4 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE,
+				    PLAN_LEGEND_WIDTH};
 	zones(&c);
 	drawing_view(p->d, open);
 }

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Dimensions of the plan. Below and at the left: running from the lower left corner, for the tape. Above and at the
-   right: what is clear between array and edges, for the reviewer. */
+/* Dimensions of the plan. Below and at the left: running from the lower left corner, for the tape.
+   Above and at the right: what is clear between array and edges, for the reviewer. */
 #include <math.h>
 #include <stdlib.h>
 
@@ -46,7 +46,7 @@ static bool pipe_placed(const struct plan *p, int i)
 {
 	const struct job_pipe *pipe = &p->s->job->pipe[i];
 
-	return plan_inside(p, (struct point){ pipe->at, pipe->up });
+	return plan_inside(p, (struct point){pipe->at, pipe->up});
 }
 
 static void along_eave(const struct plan *p, struct stations *st)
@@ -85,14 +85,25 @@ static void up_slope(const struct plan *p, struct stations *st)
 
 static struct running eave_line(const struct plan *p, const struct stations *st)
 {
-	return (struct running){ .zero = { 0, p->window.y0 }, .away = FIRST_LINE, .size = p->size, .n = st->n, .at = st->at,
-		                 .text = st->text, .from = p->window.x0 };
+	return (struct running){.zero = {0, p->window.y0},
+				.away = FIRST_LINE,
+				.size = p->size,
+				.n = st->n,
+				.at = st->at,
+				.text = st->text,
+				.from = p->window.x0};
 }
 
 static struct running slope_line(const struct plan *p, const struct stations *st)
 {
-	return (struct running){ .zero = { p->window.x0, 0 }, .up = true, .away = FIRST_LINE, .size = p->size, .n = st->n,
-		                 .at = st->at, .text = st->text, .from = p->window.y0 };
+	return (struct running){.zero = {p->window.x0, 0},
+				.up = true,
+				.away = FIRST_LINE,
+				.size = p->size,
+				.n = st->n,
+				.at = st->at,
+				.text = st->text,
+				.from = p->window.y0};
 }
 
 struct plan_room plan_dimension_room(const struct plan *p)
@@ -114,31 +125,37 @@ struct plan_room plan_dimension_room(const struct plan *p)
 static void clear_distances(const struct plan *p)
 {
 	const struct result *r = p->s->r;
-	const double x[] = { 0, r->array.x0, r->array.x1, r->plane_length };
-	const double y[] = { 0, r->array.y0, r->array.y1, r->plane_slope };
+	const double x[] = {0, r->array.x0, r->array.x1, r->plane_length};
+	const double y[] = {0, r->array.y0, r->array.y1, r->plane_slope};
 	/* A hip's edges are not where a rectangle would have them. */
 	const int end = plan_outline_known(r) ? 3 : 2;
 
 	for (int i = 0; i < end; i++)
-		dimension_between(p->d, (struct point){ x[i], r->plane_slope }, (struct point){ x[i + 1], r->plane_slope },
-		                  9 * MM, sheet_tape(p->s, x[i + 1] - x[i]));
+		dimension_between(p->d, (struct point){x[i], r->plane_slope},
+				  (struct point){x[i + 1], r->plane_slope}, 9 * MM,
+				  sheet_tape(p->s, x[i + 1] - x[i]));
 	for (int i = 0; i < end; i++)
-		dimension_between(p->d, (struct point){ r->plane_length, y[i] }, (struct point){ r->plane_length, y[i + 1] },
-		                  -7 * MM, sheet_tape(p->s, y[i + 1] - y[i]));
+		dimension_between(p->d, (struct point){r->plane_length, y[i]},
+				  (struct point){r->plane_length, y[i + 1]}, -7 * MM,
+				  sheet_tape(p->s, y[i + 1] - y[i]));
 }
 
 /* As far below the window as the labels of the running dimension reach. */
 static void caption(const struct plan *p, double below)
 {
-	const struct point corner = drawing_on_paper(p->d, (struct point){ p->window.x0, p->window.y0 });
-	const char *text = sheet_text(p->s, "Tape from the lower left corner: along the eave from the left rake edge, up the slope from the eave "
-	                                    "edge. %s", sheet_unit_note(p->s));
+	const struct point corner =
+		drawing_on_paper(p->d, (struct point){p->window.x0, p->window.y0});
+	const char *text = sheet_text(p->s,
+				      "Tape from the lower left corner: along the eave from the "
+				      "left rake edge, up the slope from the eave "
+				      "edge. %s",
+				      sheet_unit_note(p->s));
 	const double wide = sheet_width(p->s, text, p->size), room = drawing_width(p->d) - 6 * MM;
 	const double x = fmax(3 * MM, fmin(corner.x, drawing_width(p->d) - 3 * MM - wide));
 	const struct view open = drawing_view_open(p->d);
 
 	drawing_view(p->d, VIEW_PAPER);
-	sheet_paragraph(p->s, p->d, (struct point){ x, corner.y - below }, room, p->size, text);
+	sheet_paragraph(p->s, p->d, (struct point){x, corner.y - below}, room, p->size, text);
 	drawing_view(p->d, open);
 }
 

@@ -14,15 +14,16 @@ bool plan_outline_known(const struct result *r)
 	if (r->outline.n != 4)
 		return false;
 	for (int i = 0; i < 4; i++)
-		if (fabs(r->outline.at[i].x) > NUDGE && fabs(r->outline.at[i].x - r->plane_length) > NUDGE)
+		if (fabs(r->outline.at[i].x) > NUDGE &&
+		    fabs(r->outline.at[i].x - r->plane_length) > NUDGE)
 			return false;
 	return true;
 }
 
 bool plan_inside(const struct plan *p, struct point at)
 {
-	return at.x >= p->window.x0 - 1e-9 && at.x <= p->window.x1 + 1e-9 && at.y >= p->window.y0 - 1e-9 &&
-	       at.y <= p->window.y1 + 1e-9;
+	return at.x >= p->window.x0 - 1e-9 && at.x <= p->window.x1 + 1e-9 &&
+	       at.y >= p->window.y0 - 1e-9 && at.y <= p->window.y1 + 1e-9;
 }
 
 /* Liang and Barsky's way: one bound after the other narrows the parameter's range. */
@@ -45,17 +46,17 @@ bool plan_clip(const struct plan *p, struct point *a, struct point *b)
 	if (!narrow(&t0, &t1, a->x, dx, p->window.x0, p->window.x1) ||
 	    !narrow(&t0, &t1, a->y, dy, p->window.y0, p->window.y1))
 		return false;
-	*b = (struct point){ a->x + t1 * dx, a->y + t1 * dy };
-	*a = (struct point){ a->x + t0 * dx, a->y + t0 * dy };
+	*b = (struct point){a->x + t1 * dx, a->y + t1 * dy};
+	*a = (struct point){a->x + t0 * dx, a->y + t0 * dy};
 	return true;
 }
 
 struct box plan_box(const struct plan *p, double x0, double y0, double x1, double y1)
 {
-	const struct point a = drawing_on_paper(p->d, (struct point){ x0, y0 });
-	const struct point b = drawing_on_paper(p->d, (struct point){ x1, y1 });
+	const struct point a = drawing_on_paper(p->d, (struct point){x0, y0});
+	const struct point b = drawing_on_paper(p->d, (struct point){x1, y1});
 
-	return (struct box){ a.x, a.y, b.x, b.y };
+	return (struct box){a.x, a.y, b.x, b.y};
 }
 
 void plan_line(const struct plan *p, enum drawing_layer layer, struct point a, struct point b)
@@ -66,7 +67,8 @@ void plan_line(const struct plan *p, enum drawing_layer layer, struct point a, s
 
 struct polygon plan_in_window(const struct plan *p, const struct polygon *shape)
 {
-	const struct polygon window = polygon_rectangle(p->window.x0, p->window.y0, p->window.x1, p->window.y1);
+	const struct polygon window =
+		polygon_rectangle(p->window.x0, p->window.y0, p->window.x1, p->window.y1);
 
 	return polygon_clip(shape, &window);
 }
@@ -74,21 +76,24 @@ struct polygon plan_in_window(const struct plan *p, const struct polygon *shape)
 /* The sides of a strip that are not the roof's own edges. */
 static void inner_edges(const struct plan *p, double x0, double y0, double x1, double y1)
 {
-	const struct point at[] = { { x0, y0 }, { x1, y0 }, { x1, y1 }, { x0, y1 } };
+	const struct point at[] = {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
 	const double l = p->s->r->plane_length, h = p->s->r->plane_slope;
 
 	for (int i = 0; i < 4; i++) {
 		struct point a = at[i], b = at[(i + 1) % 4];
 		const double x = (a.x + b.x) / 2, y = (a.y + b.y) / 2;
 
-		if (x > NUDGE && x < l - NUDGE && y > NUDGE && y < h - NUDGE && plan_clip(p, &a, &b))
+		if (x > NUDGE && x < l - NUDGE && y > NUDGE && y < h - NUDGE &&
+		    plan_clip(p, &a, &b))
 			drawing_line_as(p->d, LAYER_CLEAR, 0.25 * MM, DASH_SOLID, a, b);
 	}
 }
 
-static void keep_clear(const struct plan *p, double x0, double y0, double x1, double y1, const char *text)
+static void keep_clear(const struct plan *p, double x0, double y0, double x1, double y1,
+		       const char *text)
 {
-	const struct polygon area = polygon_rectangle(x0, y0, x1, y1), seen = plan_in_window(p, &area);
+	const struct polygon area = polygon_rectangle(x0, y0, x1, y1),
+			     seen = plan_in_window(p, &area);
 	const double deg = RAD_PER_DEG;
 
 	if (seen.n < 3)
@@ -97,17 +102,20 @@ static void keep_clear(const struct plan *p, double x0, double y0, double x1, do
 	drawing_hatch(p->d, LAYER_CLEAR, seen.at, seen.n, 112.5 * deg, CLEAR_SPACING);
 	inner_edges(p, x0, y0, x1, y1);
 	const bool up = y1 - y0 > x1 - x0;
-	const struct lettering_spec spec = { p->size, true, ANCHOR_CENTRE, ANCHOR_MIDDLE, up ? 90 * deg : 0, true };
-	const struct box box = plan_box(p, fmax(x0, p->window.x0), fmax(y0, p->window.y0), fmin(x1, p->window.x1),
-	                                fmin(y1, p->window.y1));
-	const double long_side = up ? box.y1 - box.y0 : box.x1 - box.x0, short_side = up ? box.x1 - box.x0 : box.y1 - box.y0;
+	const struct lettering_spec spec = {p->size,           true, ANCHOR_CENTRE, ANCHOR_MIDDLE,
+					    up ? 90 * deg : 0, true};
+	const struct box box = plan_box(p, fmax(x0, p->window.x0), fmax(y0, p->window.y0),
+					fmin(x1, p->window.x1), fmin(y1, p->window.y1));
+	const double long_side = up ? box.y1 - box.y0 : box.x1 - box.x0,
+		     short_side = up ? box.x1 - box.x0 : box.y1 - box.y0;
 
 	if (sheet_width(p->s, text, 1.15 * p->size) > long_side || 1.2 * p->size > short_side)
 		return;
 	const struct view open = drawing_view_open(p->d);
 
 	drawing_view(p->d, VIEW_PAPER);
-	drawing_text(p->d, LAYER_CLEAR, (struct point){ (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 }, spec, text);
+	drawing_text(p->d, LAYER_CLEAR,
+		     (struct point){(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2}, spec, text);
 	drawing_view(p->d, open);
 }
 
@@ -120,13 +128,14 @@ void plan_clear_paths(const struct plan *p)
 	if (!plan_outline_known(r))
 		return;
 	if (wide > 0 && b->access_side != ACCESS_RIGHT)
-		keep_clear(p, 0, 0, wide, r->plane_slope, sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
+		keep_clear(p, 0, 0, wide, r->plane_slope,
+			   sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
 	if (wide > 0 && b->access_side != ACCESS_LEFT)
 		keep_clear(p, r->plane_length - wide, 0, r->plane_length, r->plane_slope,
-		           sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
+			   sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
 	if (b->ridge_clear > 0)
 		keep_clear(p, 0, r->plane_slope - b->ridge_clear, r->plane_length, r->plane_slope,
-		           sheet_text(p->s, "keep clear %s", sheet_tape(p->s, b->ridge_clear)));
+			   sheet_text(p->s, "keep clear %s", sheet_tape(p->s, b->ridge_clear)));
 }
 
 /* A crossed box, and round it the room that no foot may enter. */
@@ -134,10 +143,13 @@ void plan_obstacles(const struct plan *p)
 {
 	for (int i = 0; i < p->s->job->obstacles; i++) {
 		const struct job_obstacle *o = &p->s->job->obstacle[i];
-		const struct polygon body = polygon_rectangle(o->x, o->y, o->x + o->width, o->y + o->height);
+		const struct polygon body =
+			polygon_rectangle(o->x, o->y, o->x + o->width, o->y + o->height);
 		const double c = isnan(o->clearance) ? 0 : o->clearance;
-		const struct polygon room = polygon_rectangle(o->x - c, o->y - c, o->x + o->width + c, o->y + o->height + c);
-		const struct polygon seen = plan_in_window(p, &body), round = plan_in_window(p, &room);
+		const struct polygon room = polygon_rectangle(
+			o->x - c, o->y - c, o->x + o->width + c, o->y + o->height + c);
+		const struct polygon seen = plan_in_window(p, &body),
+				     round = plan_in_window(p, &room);
 
 		if (seen.n != 4)
 			continue;
@@ -145,16 +157,19 @@ void plan_obstacles(const struct plan *p)
 		drawing_line(p->d, LAYER_OBSTACLE, seen.at[0], seen.at[2]);
 		drawing_line(p->d, LAYER_OBSTACLE, seen.at[1], seen.at[3]);
 		for (int k = 0; k < round.n && c > 0; k++)
-			drawing_line_as(p->d, LAYER_OBSTACLE, 0.13 * MM, DASH_SHORT_DASH, round.at[k], round.at[(k + 1) % round.n]);
+			drawing_line_as(p->d, LAYER_OBSTACLE, 0.13 * MM, DASH_SHORT_DASH,
+					round.at[k], round.at[(k + 1) % round.n]);
 		drawing_reserve(p->d, plan_box(p, o->x, o->y, o->x + o->width, o->y + o->height));
 	}
 }
 
-/* A gable's upper edge is its ridge, a hip roof's slanting edges are hips; all others are edges of the roof. */
+/* A gable's upper edge is its ridge, a hip roof's slanting edges are hips; all others are edges of
+ * the roof. */
 static enum drawing_layer edge_layer(const struct plan *p, struct point a, struct point b)
 {
 	const enum roof_form form = p->s->job->building.form;
-	const bool level = fabs(a.y - b.y) < NUDGE, plumb = fabs(a.x - b.x) < NUDGE, low = level && fabs(a.y) < NUDGE;
+	const bool level = fabs(a.y - b.y) < NUDGE, plumb = fabs(a.x - b.x) < NUDGE,
+		   low = level && fabs(a.y) < NUDGE;
 
 	if ((form == FORM_GABLE || form == FORM_HIP) && level && !low)
 		return LAYER_RIDGE;
@@ -167,7 +182,7 @@ void plan_edges(const struct plan *p)
 
 	/* Where the plane is not known its eave still is. */
 	if (r->outline.n < 3)
-		plan_line(p, LAYER_EDGE, (struct point){ 0, 0 }, (struct point){ r->plane_length, 0 });
+		plan_line(p, LAYER_EDGE, (struct point){0, 0}, (struct point){r->plane_length, 0});
 	for (int i = 0; i < r->outline.n; i++) {
 		const struct point a = r->outline.at[i], b = r->outline.at[(i + 1) % r->outline.n];
 
@@ -183,7 +198,8 @@ static bool numbered(const struct plan *p, int rafter)
 
 	for (int i = 1; i < r->rafters; i++)
 		least = fmin(least, r->rafter_x[i] - r->rafter_x[i - 1]);
-	if (least * p->view.scale >= sheet_width(p->s, r->rafters < 100 ? "00" : "000", 0.8 * p->size) + 0.6 * MM)
+	if (least * p->view.scale >=
+	    sheet_width(p->s, r->rafters < 100 ? "00" : "000", 0.8 * p->size) + 0.6 * MM)
 		return true;
 	return rafter == 0 || (rafter + 1) % 5 == 0;
 }
@@ -197,7 +213,9 @@ static double roof_top(const struct result *r, double x)
 		const struct point a = r->outline.at[i], b = r->outline.at[(i + 1) % r->outline.n];
 
 		if (fmin(a.x, b.x) <= x && x <= fmax(a.x, b.x))
-			top = fmax(top, fabs(b.x - a.x) > 0 ? a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x) : fmax(a.y, b.y));
+			top = fmax(top, fabs(b.x - a.x) > 0
+						? a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x)
+						: fmax(a.y, b.y));
 	}
 	return top;
 }
@@ -205,14 +223,15 @@ static double roof_top(const struct result *r, double x)
 void plan_rafters(const struct plan *p)
 {
 	const struct result *r = p->s->r;
-	const struct lettering_spec spec = { 0.8 * p->size, false, ANCHOR_CENTRE, ANCHOR_BASE, 0, true };
+	const struct lettering_spec spec = {0.8 * p->size, false, ANCHOR_CENTRE,
+					    ANCHOR_BASE,   0,     true};
 
 	for (int i = 0; i < r->rafters; i++) {
 		const double x = r->rafter_x[i];
-		const struct point top = { x, p->window.y1 + 1.0 * MM / p->view.scale };
+		const struct point top = {x, p->window.y1 + 1.0 * MM / p->view.scale};
 
-		plan_line(p, LAYER_RAFTER, (struct point){ x, 0 }, (struct point){ x, roof_top(r, x) });
-		if (plan_inside(p, (struct point){ x, p->window.y1 }) && numbered(p, i))
+		plan_line(p, LAYER_RAFTER, (struct point){x, 0}, (struct point){x, roof_top(r, x)});
+		if (plan_inside(p, (struct point){x, p->window.y1}) && numbered(p, i))
 			drawing_text(p->d, LAYER_RAFTER, top, spec, sheet_text(p->s, "%d", i + 1));
 	}
 }
@@ -221,10 +240,12 @@ static void arrow(const struct plan *p, struct point from, struct point to)
 {
 	const struct view open = drawing_view_open(p->d);
 	const struct point a = drawing_on_paper(p->d, from), b = drawing_on_paper(p->d, to);
-	const struct point head[] = { b, { b.x - 0.9 * MM, b.y + 3 * MM }, { b.x + 0.9 * MM, b.y + 3 * MM } };
+	const struct point head[] = {
+		b, {b.x - 0.9 * MM, b.y + 3 * MM}, {b.x + 0.9 * MM, b.y + 3 * MM}};
 
 	drawing_view(p->d, VIEW_PAPER);
-	drawing_line_as(p->d, LAYER_TEXT, 0.35 * MM, DASH_SOLID, a, (struct point){ b.x, b.y + 2.5 * MM });
+	drawing_line_as(p->d, LAYER_TEXT, 0.35 * MM, DASH_SOLID, a,
+			(struct point){b.x, b.y + 2.5 * MM});
 	drawing_shape(p->d, LAYER_TEXT, 0, FILL_BLACK, head, 3);
 	drawing_view(p->d, open);
 }
@@ -235,7 +256,8 @@ static const char *rise(const struct sheet *s)
 	char buf[64];
 
 	if (s->f.units == SYSTEM_SI)
-		return sheet_text(s, "%s", quantity_print(buf, sizeof buf, s->job->roof.pitch, UNIT_DEG, 1));
+		return sheet_text(s, "%s",
+				  quantity_print(buf, sizeof buf, s->job->roof.pitch, UNIT_DEG, 1));
 	pitch_print(buf, sizeof buf, s->job->roof.pitch);
 	buf[strcspn(buf, " ")] = '\0';
 	return sheet_text(s, "%s", buf);
@@ -244,21 +266,25 @@ static const char *rise(const struct sheet *s)
 void plan_slope_arrow(const struct plan *p)
 {
 	const char *text = rise(p->s);
-	const struct lettering_spec spec = { p->size, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, true };
-	const struct box letters = drawing_text_box(p->d, (struct point){ 0, 0 }, spec, text);
+	const struct lettering_spec spec = {p->size, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, true};
+	const struct box letters = drawing_text_box(p->d, (struct point){0, 0}, spec, text);
 	const double k = p->view.scale, height = 13 * MM, width = letters.x1 + 4 * MM;
 
 	for (int i = 0; i < TRIES * TRIES; i++) {
 		/* From the right end inwards, at half the height first. */
-		static const int order[TRIES] = { 4, 3, 5, 2, 6, 1, 7, 0, 8 };
-		const double x = p->window.x1 - (p->window.x1 - p->window.x0) * (i / TRIES + 0.75) / TRIES;
-		const double y = p->window.y0 + (p->window.y1 - p->window.y0) * (order[i % TRIES] + 0.5) / TRIES;
-		const struct box box = plan_box(p, x - 2 * MM / k, y - height / 2 / k, x + width / k, y + height / 2 / k);
+		static const int order[TRIES] = {4, 3, 5, 2, 6, 1, 7, 0, 8};
+		const double x =
+			p->window.x1 - (p->window.x1 - p->window.x0) * (i / TRIES + 0.75) / TRIES;
+		const double y = p->window.y0 +
+				 (p->window.y1 - p->window.y0) * (order[i % TRIES] + 0.5) / TRIES;
+		const struct box box = plan_box(p, x - 2 * MM / k, y - height / 2 / k,
+						x + width / k, y + height / 2 / k);
 
 		if (!drawing_is_free(p->d, box) || box.x1 > plan_box(p, 0, 0, p->window.x1, 0).x1)
 			continue;
-		arrow(p, (struct point){ x, y + height / 2 / k }, (struct point){ x, y - height / 2 / k });
-		drawing_text(p->d, LAYER_TEXT, (struct point){ x + 2.5 * MM / k, y }, spec, text);
+		arrow(p, (struct point){x, y + height / 2 / k},
+		      (struct point){x, y - height / 2 / k});
+		drawing_text(p->d, LAYER_TEXT, (struct point){x + 2.5 * MM / k, y}, spec, text);
 		drawing_reserve(p->d, box);
 		return;
 	}

@@ -87,8 +87,12 @@ static int divide(const struct result *r, struct point a, struct point b, double
 	for (int i = 0; i < r->shapes; i++) {
 		for (int k = 0; k < r->shape[i].shape.n && n < max; k++) {
 			const struct point c = r->shape[i].shape.at[k];
-			const double along = ((c.x - a.x) * (b.x - a.x) + (c.y - a.y) * (b.y - a.y)) / (length * length);
-			const double off = fabs((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / length;
+			const double along =
+				((c.x - a.x) * (b.x - a.x) + (c.y - a.y) * (b.y - a.y)) /
+				(length * length);
+			const double off =
+				fabs((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) /
+				length;
 			int at = n;
 
 			if (off > NUDGE || along <= 1e-9 || along >= 1 - 1e-9)
@@ -113,15 +117,15 @@ static void border(const struct plan *p, enum zone zone, struct point a, struct 
 
 	for (int i = 0; i + 1 < n; i++) {
 		const double middle = (t[i] + t[i + 1]) / 2;
-		const struct point outside = { a.x + middle * dx + NUDGE * dy / length,
-			                       a.y + middle * dy - NUDGE * dx / length };
+		const struct point outside = {a.x + middle * dx + NUDGE * dy / length,
+					      a.y + middle * dy - NUDGE * dx / length};
 		const enum zone other = zone_at(r, outside);
 
 		/* Each border once, from its lower zone; the roof's own edge is drawn elsewhere. */
 		if (t[i + 1] - t[i] < 1e-9 || other == ZONE_COUNT || other <= zone)
 			continue;
-		plan_line(p, LAYER_ZONE, (struct point){ a.x + t[i] * dx, a.y + t[i] * dy },
-		             (struct point){ a.x + t[i + 1] * dx, a.y + t[i + 1] * dy });
+		plan_line(p, LAYER_ZONE, (struct point){a.x + t[i] * dx, a.y + t[i] * dy},
+			  (struct point){a.x + t[i + 1] * dx, a.y + t[i + 1] * dy});
 	}
 }
 
@@ -135,7 +139,8 @@ void plan_zone_borders(const struct plan *p)
 	}
 }
 
-/* True if a shape of the same zone that came earlier shares an edge with this one: it carries the label for both. */
+/* True if a shape of the same zone that came earlier shares an edge with this one: it carries the
+ * label for both. */
 static bool labelled(const struct result *r, int index)
 {
 	const struct polygon *shape = &r->shape[index].shape;
@@ -148,8 +153,8 @@ static bool labelled(const struct result *r, int index)
 		for (int k = 0; k < shape->n; k++) {
 			const struct point a = shape->at[k], b = shape->at[(k + 1) % shape->n];
 			const double length = hypot(b.x - a.x, b.y - a.y);
-			const struct point out = { (a.x + b.x) / 2 + NUDGE * (b.y - a.y) / length,
-				                   (a.y + b.y) / 2 - NUDGE * (b.x - a.x) / length };
+			const struct point out = {(a.x + b.x) / 2 + NUDGE * (b.y - a.y) / length,
+						  (a.y + b.y) / 2 - NUDGE * (b.x - a.x) / length};
 
 			if (length > 0 && holds_point(other, out))
 				return true;
@@ -163,9 +168,10 @@ void plan_zone_labels(const struct plan *p)
 	for (int i = 0; i < p->s->r->shapes; i++) {
 		const struct zone_shape *z = &p->s->r->shape[i];
 		const struct polygon seen = plan_in_window(p, &z->shape);
-		const struct lettering_spec spec = { 1.25 * p->size, true, ANCHOR_CENTRE, ANCHOR_MIDDLE, 0, true };
+		const struct lettering_spec spec = {1.25 * p->size, true, ANCHOR_CENTRE,
+						    ANCHOR_MIDDLE,  0,    true};
 		struct point place[TRIES * TRIES];
-		struct box bounds = { HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL };
+		struct box bounds = {HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL};
 		int n = 0;
 
 		if (seen.n < 3 || labelled(p->s->r, i))
@@ -178,11 +184,12 @@ void plan_zone_labels(const struct plan *p)
 		}
 		/* From the middle outwards. */
 		for (int k = 0; k < TRIES * TRIES; k++) {
-			static const int order[TRIES] = { 4, 3, 5, 2, 6, 1, 7, 0, 8 };
+			static const int order[TRIES] = {4, 3, 5, 2, 6, 1, 7, 0, 8};
 			const struct point at = {
-				bounds.x0 + (bounds.x1 - bounds.x0) * (order[k % TRIES] + 0.5) / TRIES,
-				bounds.y0 + (bounds.y1 - bounds.y0) * (order[k / TRIES] + 0.5) / TRIES
-			};
+				bounds.x0 +
+					(bounds.x1 - bounds.x0) * (order[k % TRIES] + 0.5) / TRIES,
+				bounds.y0 +
+					(bounds.y1 - bounds.y0) * (order[k / TRIES] + 0.5) / TRIES};
 
 			if (holds_point(&seen, at))
 				place[n++] = at;

@@ -66,53 +66,60 @@ static char *trimmed(char *text)
 	return text;
 }
 
-static void read_line(const char *name, int number, char *line, const char *const *known, struct prices *prices,
-                      struct problem_list *problems)
+static void read_line(const char *name, int number, char *line, const char *const *known,
+		      struct prices *prices, struct problem_list *problems)
 {
 	char *comma = strchr(line, ','), words[PROBLEM_TEXT_MAX];
 	int64_t price;
 
 	if (!comma) {
-		problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, "price", line, "item,price");
+		problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, "price", line,
+			    "item,price");
 		return;
 	}
 	*comma = '\0';
 	const char *item = trimmed(line), *value = trimmed(comma + 1);
 
 	if (strcmp(item, "currency") == 0) {
-		if (strlen(value) == 0 || strlen(value) >= sizeof prices->currency || !problem_text_is_clean(value))
-			problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, "currency", value, "up to 7 letters, such as USD");
+		if (strlen(value) == 0 || strlen(value) >= sizeof prices->currency ||
+		    !problem_text_is_clean(value))
+			problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, "currency", value,
+				    "up to 7 letters, such as USD");
 		else
 			snprintf(prices->currency, sizeof prices->currency, "%s", value);
 		return;
 	}
 	if (!is_known(known, item))
-		problem_add(problems, PROBLEM_UNKNOWN_FIELD, name, number, item, value, known_words(known, words, sizeof words));
+		problem_add(problems, PROBLEM_UNKNOWN_FIELD, name, number, item, value,
+			    known_words(known, words, sizeof words));
 	else if (prices_find(prices, item, &price))
-		problem_add(problems, PROBLEM_TWICE, name, number, item, value, "one price for each item");
+		problem_add(problems, PROBLEM_TWICE, name, number, item, value,
+			    "one price for each item");
 	else if (!parse_price(value, &price))
-		problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, item, value, "a number such as 12.50, without a sign");
+		problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, item, value,
+			    "a number such as 12.50, without a sign");
 	else if (prices->n < PRICES_MAX) {
 		snprintf(prices->row[prices->n].item, sizeof prices->row[0].item, "%s", item);
 		prices->row[prices->n++].price = price;
 	}
 }
 
-bool prices_read_memory(const char *name, const char *bytes, size_t size, const char *const *known, struct prices *prices,
-                        struct problem_list *problems)
+bool prices_read_memory(const char *name, const char *bytes, size_t size, const char *const *known,
+			struct prices *prices, struct problem_list *problems)
 {
 	const size_t before = problems->count + problems->dropped;
 	char line[256];
 	int number = 0;
 
-	*prices = (struct prices){ 0 };
+	*prices = (struct prices){0};
 	for (size_t at = 0; at < size;) {
 		const char *end = memchr(bytes + at, '\n', size - at);
 		const size_t n = end ? (size_t)(end - bytes) - at : size - at;
 
 		number++;
 		if (n >= sizeof line || memchr(bytes + at, '\0', n)) {
-			problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, "price", NULL, "item,price in fewer than 256 characters");
+			problem_add(problems, PROBLEM_NOT_A_VALUE, name, number, "price", NULL,
+				    "item,price in fewer than 256 characters");
 		} else {
 			memcpy(line, bytes + at, n);
 			line[n] = '\0';
@@ -142,7 +149,8 @@ static bool read_all(int fd, char *bytes, size_t size, size_t *got)
 	return true;
 }
 
-bool prices_read_file(const char *path, const char *const *known, struct prices *prices, struct problem_list *problems)
+bool prices_read_file(const char *path, const char *const *known, struct prices *prices,
+		      struct problem_list *problems)
 {
 	const int fd = open(path, O_RDONLY | O_NOCTTY | O_NONBLOCK | O_CLOEXEC);
 	struct stat st;
@@ -150,7 +158,8 @@ bool prices_read_file(const char *path, const char *const *known, struct prices 
 	size_t got;
 
 	if (fd < 0) {
-		problem_add(problems, PROBLEM_CANNOT_OPEN, path, 0, NULL, strerror(errno), "a file of prices");
+		problem_add(problems, PROBLEM_CANNOT_OPEN, path, 0, NULL, strerror(errno),
+			    "a file of prices");
 		return false;
 	}
 	if (fstat(fd, &st) != 0 || !S_ISREG(st.st_mode)) {
@@ -163,7 +172,8 @@ bool prices_read_file(const char *path, const char *const *known, struct prices 
 		if (!bytes)
 			problem_add(problems, PROBLEM_NO_MEMORY, path, 0, NULL, NULL, NULL);
 		else if (!read_all(fd, bytes, PRICES_FILE_MAX, &got))
-			problem_add(problems, PROBLEM_CANNOT_READ, path, 0, NULL, strerror(errno), NULL);
+			problem_add(problems, PROBLEM_CANNOT_READ, path, 0, NULL, strerror(errno),
+				    NULL);
 		else
 			ok = prices_read_memory(path, bytes, got, known, prices, problems);
 		free(bytes);

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* The user's own unit prices: one `item,price` on a line, the item being a key of the materials list; `currency,EUR` names
-   what they are in. Empty lines and lines that begin with # do not count. A price has at most four decimals and a
-   decimal point; sums are exact. */
+/* The user's own unit prices: one `item,price` on a line, the item being a key of the materials
+   list; `currency,EUR` names what they are in. Empty lines and lines that begin with # do not
+   count. A price has at most four decimals and a decimal point; sums are exact. */
 #ifndef RP_SHEET_PRICES_H
 #define RP_SHEET_PRICES_H
 
@@ -23,11 +23,12 @@ struct prices {
 	} row[PRICES_MAX];
 };
 
-/* Every fault is a problem with its line. Items that no list knows are faults too: a price with a slip in its name would be
-   left out of the sum unseen. known: NULL-terminated keys. */
-bool prices_read_file(const char *path, const char *const *known, struct prices *prices, struct problem_list *problems);
-bool prices_read_memory(const char *name, const char *bytes, size_t size, const char *const *known, struct prices *prices,
-                        struct problem_list *problems);
+/* Every fault is a problem with its line. Items that no list knows are faults too: a price with a
+   slip in its name would be left out of the sum unseen. known: NULL-terminated keys. */
+bool prices_read_file(const char *path, const char *const *known, struct prices *prices,
+		      struct problem_list *problems);
+bool prices_read_memory(const char *name, const char *bytes, size_t size, const char *const *known,
+			struct prices *prices, struct problem_list *problems);
 /* False if the item has no price. */
 bool prices_find(const struct prices *prices, const char *item, int64_t *price);
 

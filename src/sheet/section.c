@@ -46,7 +46,8 @@ const struct section_layer *section_find(const struct section *x, const char *ki
 void section_name(struct section *x, double u, double v, const char *text)
 {
 	if (x->labels < SECTION_LABELS && *text)
-		x->label[x->labels++] = (struct section_label){ { u, v }, sheet_text(x->s, "%s", text) };
+		x->label[x->labels++] =
+			(struct section_label){{u, v}, sheet_text(x->s, "%s", text)};
 }
 
 void section_area(struct section *x, enum fill fill, const struct point *at, int n)
@@ -56,7 +57,7 @@ void section_area(struct section *x, enum fill fill, const struct point *at, int
 
 void section_block(struct section *x, enum fill fill, double u0, double v0, double u1, double v1)
 {
-	const struct point at[] = { { u0, v0 }, { u1, v0 }, { u1, v1 }, { u0, v1 } };
+	const struct point at[] = {{u0, v0}, {u1, v0}, {u1, v1}, {u0, v1}};
 
 	section_area(x, fill, at, 4);
 }
@@ -64,7 +65,8 @@ void section_block(struct section *x, enum fill fill, double u0, double v0, doub
 void section_key(struct section *x, const char *letter, double length, const char *words)
 {
 	if (x->keys < SECTION_KEYS)
-		x->key[x->keys++] = (struct section_key){ letter, sheet_text(x->s, "%s  %s", sheet_size(x->s, length), words) };
+		x->key[x->keys++] = (struct section_key){
+			letter, sheet_text(x->s, "%s  %s", sheet_size(x->s, length), words)};
 }
 
 void section_reach(struct section *x, double u, double v)
@@ -86,12 +88,15 @@ static void take_title(void *context, const char *title)
 
 static void set_title(struct section *x)
 {
-	struct guide_page page = { .name = x->s->job->roof.covering };
+	struct guide_page page = {.name = x->s->job->roof.covering};
 
 	if (x->s->library)
 		guide_page_find(x->s->library, x->s->job->roof.covering, &page);
-	drawing_set_title(x->d, sheet_text(x->s, "%s, %s: section up the slope", x->what == SECTION_OF_FOOT ? "Attachment" : "Pipe", page.name),
-	                  sheet_text(x->s, "%s, scale %s. %s", x->s->job->title, x->scale.text, sheet_verdict(x->s)));
+	drawing_set_title(x->d,
+			  sheet_text(x->s, "%s, %s: section up the slope",
+				     x->what == SECTION_OF_FOOT ? "Attachment" : "Pipe", page.name),
+			  sheet_text(x->s, "%s, scale %s. %s", x->s->job->title, x->scale.text,
+				     sheet_verdict(x->s)));
 }
 
 static void take_layer(void *context, const struct guide_layer *g)
@@ -116,11 +121,13 @@ static void take_layer(void *context, const struct guide_layer *g)
 static void collect(struct section *x)
 {
 	const struct guide_sizes sizes = flashing_sizes(x->s->job, x->s->r);
-	const struct guide_request request = { x->s->job->roof.covering, &sizes, x->s->f.units, GUIDE_BRIEF };
-	const struct guide_layer_sink sink = { take_title, take_layer, x };
+	const struct guide_request request = {x->s->job->roof.covering, &sizes, x->s->f.units,
+					      GUIDE_BRIEF};
+	const struct guide_layer_sink sink = {take_title, take_layer, x};
 	const char *of = x->what == SECTION_OF_FOOT ? "foot" : "pipe";
 
-	x->from_library = x->s->library && guide_drawing(x->s->library, &request, of, "section", &sink);
+	x->from_library =
+		x->s->library && guide_drawing(x->s->library, &request, of, "section", &sink);
 	x->deck = x->s->job->roof.deck_thickness;
 	if (isnan(x->deck))
 		x->deck = 0;
@@ -137,12 +144,19 @@ static void add_plain_pipe(struct section *x)
 		return;
 	if (!isnan(p->insulated_diameter)) {
 		l = &x->layer[x->layers++];
-		*l = (struct section_layer){ .kind = "pipe-insulation", .label = "insulation", .plumb = true, .sizes = 2,
-			                     .size = { { "diameter", p->insulated_diameter }, { "height", 0.30 } } };
+		*l = (struct section_layer){
+			.kind = "pipe-insulation",
+			.label = "insulation",
+			.plumb = true,
+			.sizes = 2,
+			.size = {{"diameter", p->insulated_diameter}, {"height", 0.30}}};
 	}
 	l = &x->layer[x->layers++];
-	*l = (struct section_layer){ .kind = "pipe", .label = "pipe", .plumb = true, .sizes = 2,
-		                     .size = { { "diameter", p->diameter }, { "height", 0.36 } } };
+	*l = (struct section_layer){.kind = "pipe",
+				    .label = "pipe",
+				    .plumb = true,
+				    .sizes = 2,
+				    .size = {{"diameter", p->diameter}, {"height", 0.36}}};
 }
 
 /* What is drawn up and down the slope: the plate and one course more, within bounds. */
@@ -175,9 +189,11 @@ static void place(struct section *x, double width, double height)
 
 	x->scale = scale_for_detail(x->s, x->x1 - x->x0, x->y1 - x->y0, room_x, room_y);
 	const double k = 1 / x->scale.ratio;
-	const struct view view = { { MARGIN + DIMENSIONS + (room_x - (x->x1 - x->x0) * k) / 2 - x->x0 * k,
-		                     MARGIN + DIMENSIONS + NOTES + (room_y - (x->y1 - x->y0) * k) / 2 - x->y0 * k },
-		                   k, x->theta };
+	const struct view view = {
+		{MARGIN + DIMENSIONS + (room_x - (x->x1 - x->x0) * k) / 2 - x->x0 * k,
+		 MARGIN + DIMENSIONS + NOTES + (room_y - (x->y1 - x->y0) * k) / 2 - x->y0 * k},
+		k,
+		x->theta};
 
 	drawing_view(x->d, view);
 	drawing_set_main_view(x->d, view);
@@ -199,14 +215,16 @@ static int lines(const struct section *x, const char *text)
 /* All names in a column at the right, in the order of what they name, a thin line to each. */
 static void put_labels(struct section *x)
 {
-	const double column = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM, pitch = 1.35 * TEXT;
+	const double column = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM,
+		     pitch = 1.35 * TEXT;
 	double y[SECTION_LABELS * 2];
 	int row[SECTION_LABELS], n = 0;
 
 	for (int i = 0; i < x->labels; i++)
 		x->label[i].at = drawing_on_paper(x->d, x->label[i].at);
 	qsort(x->label, (size_t)x->labels, sizeof *x->label, higher);
-	/* From the bottom up; a text of two lines takes two places, its first line the upper one. */
+	/* From the bottom up; a text of two lines takes two places, its first line the upper one.
+	 */
 	for (int i = 0; i < x->labels; i++) {
 		const int need = lines(x, x->label[i].text);
 
@@ -224,12 +242,14 @@ static void put_labels(struct section *x)
 	drawing_view(x->d, VIEW_PAPER);
 	for (int i = 0; i < x->labels; i++) {
 		const double at = y[row[i]] + shift;
-		const struct point elbow = { column - 5 * MM, at }, end = { column - 1 * MM, at };
+		const struct point elbow = {column - 5 * MM, at}, end = {column - 1 * MM, at};
 
-		drawing_path(x->d, LAYER_THIN, (const struct point[]){ x->label[i].at, elbow, end }, 3);
+		drawing_path(x->d, LAYER_THIN, (const struct point[]){x->label[i].at, elbow, end},
+			     3);
 		drawing_mark(x->d, LAYER_THIN, FILL_BLACK, x->label[i].at, 0.35 * MM);
-		sheet_paragraph(x->s, x->d, (struct point){ column, at + LETTERING_CAPITAL * TEXT / 2 }, LABEL_WIDTH - 8 * MM, TEXT,
-		                x->label[i].text);
+		sheet_paragraph(x->s, x->d,
+				(struct point){column, at + LETTERING_CAPITAL * TEXT / 2},
+				LABEL_WIDTH - 8 * MM, TEXT, x->label[i].text);
 	}
 }
 
@@ -237,41 +257,51 @@ static void put_labels(struct section *x)
 static void foot_notes(struct section *x)
 {
 	const double run = 14 * MM, up = run * tan(x->theta);
-	const struct point a = { MARGIN + 2 * MM, MARGIN + 6 * MM };
-	const struct lettering_spec spec = { TEXT, false, ANCHOR_LEFT, ANCHOR_TOP, 0, true };
-	const struct lettering_spec bold = { TEXT, true, ANCHOR_LEFT, ANCHOR_TOP, 0, true };
+	const struct point a = {MARGIN + 2 * MM, MARGIN + 6 * MM};
+	const struct lettering_spec spec = {TEXT, false, ANCHOR_LEFT, ANCHOR_TOP, 0, true};
+	const struct lettering_spec bold = {TEXT, true, ANCHOR_LEFT, ANCHOR_TOP, 0, true};
 	char buf[64];
 
 	for (int i = 0; i < x->keys; i++) {
-		const struct point at = { a.x + run + 8 * MM, MARGIN + 7 * MM + 1.45 * TEXT * (x->keys - 1 - i) + TEXT };
+		const struct point at = {a.x + run + 8 * MM,
+					 MARGIN + 7 * MM + 1.45 * TEXT * (x->keys - 1 - i) + TEXT};
 
 		drawing_text(x->d, LAYER_TEXT, at, bold, x->key[i].letter);
-		drawing_text(x->d, LAYER_TEXT, (struct point){ at.x + 4 * MM, at.y }, spec, x->key[i].text);
+		drawing_text(x->d, LAYER_TEXT, (struct point){at.x + 4 * MM, at.y}, spec,
+			     x->key[i].text);
 	}
-	drawing_path(x->d, LAYER_MATERIAL, (const struct point[]){ a, { a.x + run, a.y }, { a.x + run, a.y + up }, a }, 4);
-	drawing_text(x->d, LAYER_TEXT, (struct point){ a.x, a.y - 1.5 * MM }, spec,
-	             sheet_text(x->s, "pitch %s, up the slope to the right", pitch_print(buf, sizeof buf, x->theta)));
+	drawing_path(x->d, LAYER_MATERIAL,
+		     (const struct point[]){a, {a.x + run, a.y}, {a.x + run, a.y + up}, a}, 4);
+	drawing_text(x->d, LAYER_TEXT, (struct point){a.x, a.y - 1.5 * MM}, spec,
+		     sheet_text(x->s, "pitch %s, up the slope to the right",
+				pitch_print(buf, sizeof buf, x->theta)));
 }
 
 static void head(struct section *x)
 {
-	const struct lettering_spec big = { 3.2 * MM, true, ANCHOR_LEFT, ANCHOR_TOP, 0, false };
-	const struct lettering_spec small = { TEXT, false, ANCHOR_LEFT, ANCHOR_TOP, 0, false };
+	const struct lettering_spec big = {3.2 * MM, true, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
+	const struct lettering_spec small = {TEXT, false, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
 	const double top = drawing_height(x->d) - MARGIN;
-	const char *source = x->from_library ? "Covering and flashing from the notes on this covering; foot, screw and rafter from the job."
-	                                     : "The covering library has no drawing of this: only what the job itself tells is drawn.";
+	const char *source = x->from_library ? "Covering and flashing from the notes on this "
+					       "covering; foot, screw and rafter from the job."
+					     : "The covering library has no drawing of this: only "
+					       "what the job itself tells is drawn.";
 
-	drawing_text(x->d, LAYER_TEXT, (struct point){ MARGIN, top }, big, drawing_title(x->d));
-	drawing_text(x->d, LAYER_TEXT, (struct point){ MARGIN, top - 5 * MM }, small,
-	             sheet_text(x->s, "Scale %s. %s %s", x->scale.text, source, sheet_unit_note(x->s)));
-	const double left = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM, wide = LABEL_WIDTH - 8 * MM;
-	const double y = sheet_paragraph(x->s, x->d, (struct point){ left, MARGIN + 17 * MM }, wide, TEXT,
-	                                 sheet_text(x->s, "%s. Job %s.", sheet_verdict(x->s), x->s->fingerprint));
+	drawing_text(x->d, LAYER_TEXT, (struct point){MARGIN, top}, big, drawing_title(x->d));
+	drawing_text(
+		x->d, LAYER_TEXT, (struct point){MARGIN, top - 5 * MM}, small,
+		sheet_text(x->s, "Scale %s. %s %s", x->scale.text, source, sheet_unit_note(x->s)));
+	const double left = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM,
+		     wide = LABEL_WIDTH - 8 * MM;
+	const double y = sheet_paragraph(
+		x->s, x->d, (struct point){left, MARGIN + 17 * MM}, wide, TEXT,
+		sheet_text(x->s, "%s. Job %s.", sheet_verdict(x->s), x->s->fingerprint));
 
-	sheet_paragraph(x->s, x->d, (struct point){ left, y }, wide, 0.8 * TEXT, caution_result);
+	sheet_paragraph(x->s, x->d, (struct point){left, y}, wide, 0.8 * TEXT, caution_result);
 }
 
-struct drawing *section_draw(const struct sheet *s, enum section_of what, double width, double height)
+struct drawing *section_draw(const struct sheet *s, enum section_of what, double width,
+			     double height)
 {
 	struct drawing *d = drawing_create(s->lettering, width, height, NULL);
 	struct section *x = d ? calloc(1, sizeof *x) : NULL;

@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: MIT */
-/* Sections up the slope, to scale: the attachment with screw, foot, deck, covering and flashing, and a pipe through the
-   covering. What lies on the roof comes from the covering library's drawings with the job's own sizes in them; foot,
-   screw and rafter come from the job and its result.
+/* Sections up the slope, to scale: the attachment with screw, foot, deck, covering and flashing,
+   and a pipe through the covering. What lies on the roof comes from the covering library's drawings
+   with the job's own sizes in them; foot, screw and rafter come from the job and its result.
 
-   Frame: u up the slope, v square to the roof outwards; the origin is where the hole's centre line meets the
-   deck's top. The view is turned by the pitch, so that plumb things stand plumb; up the slope is to the right. */
+   Frame: u up the slope, v square to the roof outwards; the origin is where the hole's centre line
+   meets the deck's top. The view is turned by the pitch, so that plumb things stand plumb; up the
+   slope is to the right. */
 #ifndef RP_SHEET_SECTION_H
 #define RP_SHEET_SECTION_H
 
@@ -13,7 +14,8 @@
 enum section_of { SECTION_OF_FOOT, SECTION_OF_PIPE };
 
 /* NULL when memory ran out. */
-struct drawing *section_draw(const struct sheet *s, enum section_of what, double width, double height);
+struct drawing *section_draw(const struct sheet *s, enum section_of what, double width,
+			     double height);
 /* False if the job has nothing to draw: no pipe. */
 bool section_exists(const struct sheet *s, enum section_of what);
 
@@ -43,9 +45,9 @@ struct section {
 	struct drawing *d;
 	enum section_of what;
 	double theta;
-	double u0, u1;            /* of the roof that is drawn, m */
-	double x0, y0, x1, y1;    /* bounds of everything, turned, m */
-	double under_collector;   /* v of its underside; NAN: beyond the drawing */
+	double u0, u1;          /* of the roof that is drawn, m */
+	double x0, y0, x1, y1;  /* bounds of everything, turned, m */
+	double under_collector; /* v of its underside; NAN: beyond the drawing */
 	struct scale scale;
 	int layers;
 	struct section_layer layer[SECTION_LAYERS];

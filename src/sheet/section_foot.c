@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Foot and screw of a section, from the job alone: where the head sits and how far the screw reaches is what the check
-   computed. */
+/* Foot and screw of a section, from the job alone: where the head sits and how far the screw
+   reaches is what the check computed. */
 #include <math.h>
 
 #include "drawing/dimension.h"
@@ -19,14 +19,16 @@ struct foot {
 static struct foot foot_of(const struct section *x)
 {
 	const struct job *job = x->s->job;
-	struct foot f = { .D = job->fastener.diameter, .face = -x->deck, .plate = job->mount.plate_thickness };
+	struct foot f = {
+		.D = job->fastener.diameter, .face = -x->deck, .plate = job->mount.plate_thickness};
 	const double t_up = x->s->r->fastener.t_up > 0 ? x->s->r->fastener.t_up : f.plate + x->deck;
 
 	f.head = f.face + t_up;
 	f.tip = f.head - job->fastener.length;
 	f.half = isnan(job->mount.lever_arm) ? PLATE_HALF : job->mount.lever_arm;
 	if (job->fastener.count > 1 && !isnan(job->fastener.spacing))
-		f.half = fmax(f.half, (job->fastener.count - 1) * job->fastener.spacing / 2 + 2 * f.D);
+		f.half = fmax(f.half,
+			      (job->fastener.count - 1) * job->fastener.spacing / 2 + 2 * f.D);
 	f.rail = f.head + job->mount.height;
 	return f;
 }
@@ -54,7 +56,8 @@ static void thread(struct section *x, double u, double r, double top, double bot
 	const double pitch = fmax(1.6 * r, 0.7 * MM * x->scale.ratio);
 
 	for (double v = top; v > bottom + pitch / 2; v -= pitch)
-		drawing_line_as(x->d, LAYER_MATERIAL, 0.13 * MM, DASH_SOLID, (struct point){ u - r, v - pitch / 2 }, (struct point){ u + r, v });
+		drawing_line_as(x->d, LAYER_MATERIAL, 0.13 * MM, DASH_SOLID,
+				(struct point){u - r, v - pitch / 2}, (struct point){u + r, v});
 }
 
 static void screw(struct section *x, const struct foot *f, double u)
@@ -63,12 +66,16 @@ static void screw(struct section *x, const struct foot *f, double u)
 	const double tip = r->p_tot > 0 ? r->p_tot - r->p : f->D / 2, half = f->D / 2;
 	const double given = x->s->job->fastener.thread_length;
 	const double T = isnan(given) ? fmax(r->p_t + tip, f->D) : given;
-	const struct point body[] = { { u - half, f->head }, { u - half, f->tip + tip }, { u, f->tip }, { u + half, f->tip + tip },
-		                      { u + half, f->head } };
+	const struct point body[] = {{u - half, f->head},
+				     {u - half, f->tip + tip},
+				     {u, f->tip},
+				     {u + half, f->tip + tip},
+				     {u + half, f->head}};
 
 	section_area(x, FILL_WHITE, body, 5);
 	thread(x, u, half, fmin(f->tip + T, f->head), f->tip + tip);
-	section_block(x, FILL_BLACK, u - 1.6 * half, f->head, u + 1.6 * half, f->head + 0.65 * f->D);
+	section_block(x, FILL_BLACK, u - 1.6 * half, f->head, u + 1.6 * half,
+		      f->head + 0.65 * f->D);
 }
 
 static void seat(struct section *x, const struct foot *f)
@@ -76,18 +83,24 @@ static void seat(struct section *x, const struct foot *f)
 	const double under = f->head - f->plate;
 
 	if (x->s->job->mount.seat == SEAT_RIGID_POST && under > f->face + 1e-4) {
-		const struct point at[] = { { -f->half, f->face }, { f->half, f->face }, { f->half, under }, { -f->half, under } };
+		const struct point at[] = {{-f->half, f->face},
+					   {f->half, f->face},
+					   {f->half, under},
+					   {-f->half, under}};
 
 		section_area(x, FILL_WHITE, at, 4);
 		drawing_line(x->d, LAYER_MATERIAL, at[0], at[2]);
 		drawing_line(x->d, LAYER_MATERIAL, at[1], at[3]);
-		section_name(x, -0.9 * f->half, (f->face + under) / 2, "rigid post or block, itself fixed to the rafter");
+		section_name(x, -0.9 * f->half, (f->face + under) / 2,
+			     "rigid post or block, itself fixed to the rafter");
 	} else if (x->s->job->mount.seat == SEAT_ON_WOOD && under < -1e-4) {
 		section_block(x, FILL_WHITE, -f->half, f->face, f->half, 0);
-		section_name(x, -0.9 * f->half, -x->deck / 2, "deck cut out: the base bears on the wood");
+		section_name(x, -0.9 * f->half, -x->deck / 2,
+			     "deck cut out: the base bears on the wood");
 	}
 	section_block(x, FILL_GREY, -f->half, under, f->half, f->head);
-	section_name(x, 0.9 * f->half, f->head - f->plate / 2, sheet_text(x->s, "base plate %s", sheet_size(x->s, f->plate)));
+	section_name(x, 0.9 * f->half, f->head - f->plate / 2,
+		     sheet_text(x->s, "base plate %s", sheet_size(x->s, f->plate)));
 }
 
 static void post(struct section *x, const struct foot *f)
@@ -96,9 +109,13 @@ static void post(struct section *x, const struct foot *f)
 
 	section_block(x, FILL_WHITE, -half, f->head, half, f->rail - r);
 	section_block(x, FILL_WHITE, -r, f->rail - r, r, f->rail + r);
-	drawing_line(x->d, LAYER_THIN, (struct point){ -r, f->rail - r }, (struct point){ r, f->rail + r });
-	drawing_line(x->d, LAYER_THIN, (struct point){ -r, f->rail + r }, (struct point){ r, f->rail - r });
-	section_name(x, r, f->rail, sheet_text(x->s, "rail line, %s above the base plate", sheet_size(x->s, x->s->job->mount.height)));
+	drawing_line(x->d, LAYER_THIN, (struct point){-r, f->rail - r},
+		     (struct point){r, f->rail + r});
+	drawing_line(x->d, LAYER_THIN, (struct point){-r, f->rail + r},
+		     (struct point){r, f->rail - r});
+	section_name(x, r, f->rail,
+		     sheet_text(x->s, "rail line, %s above the base plate",
+				sheet_size(x->s, x->s->job->mount.height)));
 }
 
 static void collector(struct section *x)
@@ -107,31 +124,39 @@ static void collector(struct section *x)
 
 	if (isnan(v))
 		return;
-	drawing_line_as(x->d, LAYER_COLLECTOR, 0.5 * MM, DASH_SHORT_DASH, (struct point){ x->u0, v }, (struct point){ x->u1, v });
+	drawing_line_as(x->d, LAYER_COLLECTOR, 0.5 * MM, DASH_SHORT_DASH, (struct point){x->u0, v},
+			(struct point){x->u1, v});
 	section_name(x, x->u1 - 0.02 * (x->u1 - x->u0), v,
-	             sheet_text(x->s, "underside of the collector, %s above the roof", sheet_size(x->s, x->s->job->collector.clearance)));
+		     sheet_text(x->s, "underside of the collector, %s above the roof",
+				sheet_size(x->s, x->s->job->collector.clearance)));
 }
 
-/* One line for each length of the screw, left of the foot, with a letter; the letters are explained below the drawing. */
+/* One line for each length of the screw, left of the foot, with a letter; the letters are explained
+ * below the drawing. */
 static void lengths(struct section *x, const struct foot *f)
 {
 	const struct sheet *s = x->s;
 	const struct fastener_result *r = &s->r->fastener;
 	const struct job_fastener *k = &s->job->fastener;
 	const double row = k->count > 1 && !isnan(k->spacing) ? (k->count - 1) * k->spacing / 2 : 0;
-	const double side = -row - f->D / 2, edge = fmax(f->half + side, 0) / x->scale.ratio, step = 6 * MM;
+	const double side = -row - f->D / 2, edge = fmax(f->half + side, 0) / x->scale.ratio,
+		     step = 6 * MM;
 
-	dimension_between(x->d, (struct point){ side, f->tip }, (struct point){ side, f->head }, edge + 4 * step, "L");
+	dimension_between(x->d, (struct point){side, f->tip}, (struct point){side, f->head},
+			  edge + 4 * step, "L");
 	section_key(x, "L", k->length, "length of the screw under its head");
 	if (!(r->p_tot > 0))
 		return;
 	const double end = f->face - r->p;
 
-	dimension_between(x->d, (struct point){ side, f->face }, (struct point){ side, f->head }, edge + 3 * step, "A");
+	dimension_between(x->d, (struct point){side, f->face}, (struct point){side, f->head},
+			  edge + 3 * step, "A");
 	section_key(x, "A", r->t_up, "head to the rafter's upper face");
-	dimension_between(x->d, (struct point){ side, end }, (struct point){ side, f->face }, edge + 2 * step, "P");
+	dimension_between(x->d, (struct point){side, end}, (struct point){side, f->face},
+			  edge + 2 * step, "P");
 	section_key(x, "P", r->p, "in the rafter, tip not counted");
-	dimension_between(x->d, (struct point){ side, end }, (struct point){ side, end + r->p_t }, edge + step, "T");
+	dimension_between(x->d, (struct point){side, end}, (struct point){side, end + r->p_t},
+			  edge + step, "T");
 	section_key(x, "T", r->p_t, "of it thread");
 }
 
@@ -142,10 +167,12 @@ static void screw_words(struct section *x, const struct foot *f)
 	const char *lead = "";
 
 	if (!isnan(r->lead_hole_low) && r->lead_hole_low > 0)
-		lead = sheet_text(x->s, ", lead hole %s to %s", sheet_size(x->s, r->lead_hole_low), sheet_size(x->s, r->lead_hole_high));
-	section_name(x, k->count > 1 ? k->spacing * (k->count - 1) / 2 : 0, f->face - 0.35 * (f->face - f->tip),
-	             sheet_text(x->s, "%d screw%s %s x %s%s", k->count, k->count > 1 ? "s" : "", sheet_size(x->s, k->diameter),
-	                        sheet_size(x->s, k->length), lead));
+		lead = sheet_text(x->s, ", lead hole %s",
+				  sheet_drill(x->s, r->lead_hole_low, r->lead_hole_high));
+	section_name(x, k->count > 1 ? k->spacing * (k->count - 1) / 2 : 0,
+		     f->face - 0.35 * (f->face - f->tip),
+		     sheet_text(x->s, "%d screw%s %s x %s%s", k->count, k->count > 1 ? "s" : "",
+				sheet_size(x->s, k->diameter), sheet_size(x->s, k->length), lead));
 }
 
 void section_foot(struct section *x)

@@ -25,13 +25,14 @@ static struct point along(const struct section *x, bool plumb, double a, double 
 {
 	const double c = plumb ? cos(x->theta) : 1, s = plumb ? sin(x->theta) : 0;
 
-	return (struct point){ s * a + c * across, c * a - s * across };
+	return (struct point){s * a + c * across, c * a - s * across};
 }
 
-static void shaft(struct section *x, const struct section_layer *l, enum fill fill, double r, double bottom, double top)
+static void shaft(struct section *x, const struct section_layer *l, enum fill fill, double r,
+		  double bottom, double top)
 {
-	const struct point at[] = { along(x, l->plumb, bottom, -r), along(x, l->plumb, bottom, r), along(x, l->plumb, top, r),
-		                    along(x, l->plumb, top, -r) };
+	const struct point at[] = {along(x, l->plumb, bottom, -r), along(x, l->plumb, bottom, r),
+				   along(x, l->plumb, top, r), along(x, l->plumb, top, -r)};
 
 	section_area(x, fill, at, 4);
 	const struct point name = along(x, l->plumb, bottom < 0 ? 0.92 * top : 0.6 * top, 0.9 * r);
@@ -39,10 +40,12 @@ static void shaft(struct section *x, const struct section_layer *l, enum fill fi
 	section_name(x, name.x, name.y, l->label);
 }
 
-static void cone(struct section *x, const struct section_layer *l, double r, double narrow, double bottom, double top)
+static void cone(struct section *x, const struct section_layer *l, double r, double narrow,
+		 double bottom, double top)
 {
-	const struct point at[] = { along(x, l->plumb, bottom, -r), along(x, l->plumb, bottom, r), along(x, l->plumb, top, narrow),
-		                    along(x, l->plumb, top, -narrow) };
+	const struct point at[] = {along(x, l->plumb, bottom, -r), along(x, l->plumb, bottom, r),
+				   along(x, l->plumb, top, narrow),
+				   along(x, l->plumb, top, -narrow)};
 
 	section_area(x, FILL_WHITE, at, 4);
 	const struct point name = along(x, l->plumb, (bottom + top) / 2, 0.85 * (r + narrow) / 2);
@@ -62,19 +65,22 @@ static const char *pipe_words(const struct section *x)
 {
 	const struct job_pipe *p = &x->s->job->pipe[0];
 	const struct format *f = &x->s->f;
-	const char *heat = isnan(p->temperature) ? "" : sheet_text(x->s, ", up to %s", show(f, p->temperature, UNIT_DEG_F));
+	const char *heat = isnan(p->temperature) ? ""
+						 : sheet_text(x->s, ", up to %s",
+							      show(f, p->temperature, UNIT_DEG_F));
 
 	return sheet_text(x->s, "pipe %s outside%s", sheet_size(x->s, p->diameter), heat);
 }
 
-/* A pipe runs plumb in its sleeve, whatever the library's drawing of a usual one shows; a boot stands square on the roof. */
+/* A pipe runs plumb in its sleeve, whatever the library's drawing of a usual one shows; a boot
+ * stands square on the roof. */
 static void put_in_pipe(struct section *x, const struct section_layer *drawn, double *shoulder)
 {
 	struct section_layer here = *drawn;
 	const struct section_layer *const l = &here;
 
-	here.plumb = here.plumb || section_is(drawn, "sleeve") || section_is(drawn, "pipe") || section_is(drawn, "pipe-insulation") ||
-	             section_is(drawn, "cap");
+	here.plumb = here.plumb || section_is(drawn, "sleeve") || section_is(drawn, "pipe") ||
+		     section_is(drawn, "pipe-insulation") || section_is(drawn, "cap");
 	const double r = section_size(l, "diameter", 0.05) / 2, h = section_size(l, "height", 0.2);
 
 	if (section_is(l, "sleeve")) {
@@ -111,6 +117,7 @@ void section_pipe(struct section *x)
 	hole(x, half);
 	for (int i = 0; i < x->layers; i++)
 		put_in_pipe(x, &x->layer[i], &shoulder);
-	dimension_between(x->d, (struct point){ -half, -x->deck }, (struct point){ half, -x->deck },
-	                  -(BELOW_DECK + 0.03) / x->scale.ratio, sheet_text(x->s, "hole %s", sheet_size(x->s, 2 * half)));
+	dimension_between(x->d, (struct point){-half, -x->deck}, (struct point){half, -x->deck},
+			  -(BELOW_DECK + 0.03) / x->scale.ratio,
+			  sheet_text(x->s, "hole %s", sheet_size(x->s, 2 * half)));
 }

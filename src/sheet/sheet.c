@@ -8,15 +8,15 @@
 
 #include "report/utf8.h"
 
-bool sheet_open(struct sheet *s, const struct job *job, const struct result *r, const struct lettering *lettering,
-                const struct guide_library *library)
+bool sheet_open(struct sheet *s, const struct job *job, const struct result *r,
+		const struct lettering *lettering, const struct guide_library *library)
 {
-	*s = (struct sheet){ .job = job,
-		             .r = r,
-		             .pass = &r->pass[r->judged],
-		             .lettering = lettering,
-		             .library = library,
-		             .f = { document_create(NULL), job->units } };
+	*s = (struct sheet){.job = job,
+			    .r = r,
+			    .pass = &r->pass[r->judged],
+			    .lettering = lettering,
+			    .library = library,
+			    .f = {document_create(NULL), job->units}};
 	fingerprint_print(s->fingerprint, job_fingerprint(job));
 	return s->f.document != NULL;
 }
@@ -82,8 +82,26 @@ const char *sheet_size(const struct sheet *s, double m)
 	if (isnan(m))
 		return "not known";
 	if (s->f.units == SYSTEM_SI)
-		return sheet_text(s, "%s", quantity_print(buf, sizeof buf, m, UNIT_MM, fabs(m) < 0.02 && fabs(m * 1000 - round(m * 1000)) > 0.05 ? 1 : 0));
-	return sheet_text(s, "%s", tape_print(buf, sizeof buf, m, SYSTEM_US, fabs(parts - round(parts)) < 1e-6 ? 64 : 16));
+		return sheet_text(
+			s, "%s",
+			quantity_print(
+				buf, sizeof buf, m, UNIT_MM,
+				fabs(m) < 0.02 && fabs(m * 1000 - round(m * 1000)) > 0.05 ? 1 : 0));
+	return sheet_text(s, "%s",
+			  tape_print(buf, sizeof buf, m, SYSTEM_US,
+				     fabs(parts - round(parts)) < 1e-6 ? 64 : 16));
+}
+
+const char *sheet_drill(const struct sheet *s, double low, double high)
+{
+	const double step = s->f.units == SYSTEM_SI ? 0.0001 : M_PER_IN / 64;
+	/* 1e-6 of a step: 7/32 in must not become 13/64 by its last bits */
+	const double up = ceil(low / step - 1e-6) * step, down = floor(high / step + 1e-6) * step;
+
+	/* A range narrower than a step has no drill in it but the nearest. */
+	if (up > down)
+		return sheet_size(s, round((low + high) / 2 / step) * step);
+	return sheet_text(s, "%s to %s", sheet_size(s, up), sheet_size(s, down));
 }
 
 const char *sheet_unit_note(const struct sheet *s)
@@ -105,21 +123,23 @@ const char *sheet_verdict(const struct sheet *s)
 }
 
 static const struct scale plan_us[] = {
-	{ 12, "1 in = 1 ft (1:12)" },    { 16, "3/4 in = 1 ft (1:16)" },  { 24, "1/2 in = 1 ft (1:24)" },
-	{ 32, "3/8 in = 1 ft (1:32)" },  { 48, "1/4 in = 1 ft (1:48)" },  { 64, "3/16 in = 1 ft (1:64)" },
-	{ 96, "1/8 in = 1 ft (1:96)" },  { 128, "3/32 in = 1 ft (1:128)" }, { 192, "1/16 in = 1 ft (1:192)" },
-	{ 384, "1/32 in = 1 ft (1:384)" },
+	{12, "1 in = 1 ft (1:12)"},      {16, "3/4 in = 1 ft (1:16)"},
+	{24, "1/2 in = 1 ft (1:24)"},    {32, "3/8 in = 1 ft (1:32)"},
+	{48, "1/4 in = 1 ft (1:48)"},    {64, "3/16 in = 1 ft (1:64)"},
+	{96, "1/8 in = 1 ft (1:96)"},    {128, "3/32 in = 1 ft (1:128)"},
+	{192, "1/16 in = 1 ft (1:192)"}, {384, "1/32 in = 1 ft (1:384)"},
 };
 static const struct scale plan_si[] = {
-	{ 10, "1:10" },   { 20, "1:20" },   { 25, "1:25" },   { 50, "1:50" },   { 75, "1:75" },
-	{ 100, "1:100" }, { 125, "1:125" }, { 150, "1:150" }, { 200, "1:200" }, { 250, "1:250" }, { 500, "1:500" },
+	{10, "1:10"},   {20, "1:20"},   {25, "1:25"},   {50, "1:50"},
+	{75, "1:75"},   {100, "1:100"}, {125, "1:125"}, {150, "1:150"},
+	{200, "1:200"}, {250, "1:250"}, {500, "1:500"},
 };
 static const struct scale detail_us[] = {
-	{ 1, "full size (1:1)" },         { 2, "6 in = 1 ft (1:2)" },   { 4, "3 in = 1 ft (1:4)" },
-	{ 8, "1-1/2 in = 1 ft (1:8)" },   { 12, "1 in = 1 ft (1:12)" }, { 16, "3/4 in = 1 ft (1:16)" },
+	{1, "full size (1:1)"},       {2, "6 in = 1 ft (1:2)"},   {4, "3 in = 1 ft (1:4)"},
+	{8, "1-1/2 in = 1 ft (1:8)"}, {12, "1 in = 1 ft (1:12)"}, {16, "3/4 in = 1 ft (1:16)"},
 };
 static const struct scale detail_si[] = {
-	{ 1, "1:1" }, { 2, "1:2" }, { 5, "1:5" }, { 10, "1:10" }, { 20, "1:20" },
+	{1, "1:1"}, {2, "1:2"}, {5, "1:5"}, {10, "1:10"}, {20, "1:20"},
 };
 
 static struct scale choose(const struct sheet *s, const struct scale *list, size_t n, double need)
@@ -129,12 +149,13 @@ static struct scale choose(const struct sheet *s, const struct scale *list, size
 			return list[i];
 	const double ratio = ceil(need / 100) * 100;
 
-	return (struct scale){ ratio, sheet_text(s, "1:%ld", lround(ratio)) };
+	return (struct scale){ratio, sheet_text(s, "1:%ld", lround(ratio))};
 }
 
 #define LENGTH(a) (sizeof(a) / sizeof *(a))
 
-struct scale scale_for_plan(const struct sheet *s, double width, double height, double room_x, double room_y)
+struct scale scale_for_plan(const struct sheet *s, double width, double height, double room_x,
+			    double room_y)
 {
 	const double need = fmax(width / room_x, height / room_y);
 
@@ -143,7 +164,8 @@ struct scale scale_for_plan(const struct sheet *s, double width, double height, 
 	return choose(s, plan_us, LENGTH(plan_us), need);
 }
 
-struct scale scale_for_detail(const struct sheet *s, double width, double height, double room_x, double room_y)
+struct scale scale_for_detail(const struct sheet *s, double width, double height, double room_x,
+			      double room_y)
 {
 	const double need = fmax(width / room_x, height / room_y);
 
@@ -154,7 +176,7 @@ struct scale scale_for_detail(const struct sheet *s, double width, double height
 
 double sheet_width(const struct sheet *s, const char *text, double size)
 {
-	return lettering_width(s->lettering, text, (struct lettering_style){ size, false, false });
+	return lettering_width(s->lettering, text, (struct lettering_style){size, false, false});
 }
 
 /* Bytes of the longest start of text that fits, broken at a blank where there is one. */
@@ -176,10 +198,10 @@ static size_t fitting(const struct sheet *s, const char *text, double width, dou
 	return best;
 }
 
-double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width, double size,
-                       const char *text)
+double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width,
+		       double size, const char *text)
 {
-	const struct lettering_spec spec = { size, false, ANCHOR_LEFT, ANCHOR_TOP, 0, false };
+	const struct lettering_spec spec = {size, false, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
 
 	while (*text) {
 		const size_t n = fitting(s, text, width, size);

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* What all drawings and sheets of one job share: the job and its result, the typeface, a store for the texts that are
-   put on them, and the fingerprint that ties a printed page to its job. */
+/* What all drawings and sheets of one job share: the job and its result, the typeface, a store for
+   the texts that are put on them, and the fingerprint that ties a printed page to its job. */
 #ifndef RP_SHEET_H
 #define RP_SHEET_H
 
@@ -25,13 +25,14 @@ struct sheet {
 };
 
 /* False when memory ran out. The job, result, lettering and library must live longer. */
-bool sheet_open(struct sheet *s, const struct job *job, const struct result *r, const struct lettering *lettering,
-                const struct guide_library *library);
+bool sheet_open(struct sheet *s, const struct job *job, const struct result *r,
+		const struct lettering *lettering, const struct guide_library *library);
 void sheet_close(struct sheet *s);
 
-/* FNV-1a, 64 bits, over every field of the job that has a value, in the order of the field table: path, row number, and
-   the value in SI to 12 digits (or its text). The same facts written in other units or in another order give the
-   same number; title, result and program do not enter, but units do not either. */
+/* FNV-1a, 64 bits, over every field of the job that has a value, in the order of the field table:
+   path, row number, and the value in SI to 12 digits (or its text). The same facts written in other
+   units or in another order give the same number; title, result and program do not enter, but units
+   do not either. */
 uint64_t job_fingerprint(const struct job *job);
 /* Sixteen hexadecimal digits in groups of four. */
 const char *fingerprint_print(char buf[FINGERPRINT_TEXT], uint64_t value);
@@ -41,8 +42,12 @@ uint64_t fnv1a(uint64_t value, const void *bytes, size_t n);
 
 /* A length as a drawing shows it: 13'-6 1/2", or whole millimetres without a unit. */
 const char *sheet_tape(const struct sheet *s, double m);
-/* A size of a part with its unit: 5/16 in as it is listed, anything else to 1/16 in; millimetres, with a tenth below 20. */
+/* A size of a part with its unit: 5/16 in as it is listed, anything else to 1/16 in; millimetres,
+ * with a tenth below 20. */
 const char *sheet_size(const struct sheet *s, double m);
+/* Two widths of a drill, the smaller rounded up and the larger down, to 1/64 in or 0.1 mm: "11/64
+ * in to 7/32 in". */
+const char *sheet_drill(const struct sheet *s, double low, double high);
 const char *sheet_text(const struct sheet *s, const char *format, ...) DOCUMENT_FORMAT(2, 3);
 /* What dimensions without a unit are in; "" in the US system. */
 const char *sheet_unit_note(const struct sheet *s);
@@ -51,17 +56,20 @@ const char *sheet_verdict(const struct sheet *s);
 
 /* A usual drawing scale. */
 struct scale {
-	double ratio; /* world over paper: 48 */
+	double ratio;     /* world over paper: 48 */
 	const char *text; /* "1/4 in = 1 ft (1:48)" */
 };
 /* The largest usual scale at which width x height of the world fits in the room on paper. */
-struct scale scale_for_plan(const struct sheet *s, double width, double height, double room_x, double room_y);
-struct scale scale_for_detail(const struct sheet *s, double width, double height, double room_x, double room_y);
+struct scale scale_for_plan(const struct sheet *s, double width, double height, double room_x,
+			    double room_y);
+struct scale scale_for_detail(const struct sheet *s, double width, double height, double room_x,
+			      double room_y);
 
 /* Width of a text of this size, m. */
 double sheet_width(const struct sheet *s, const char *text, double size);
-/* Sets text in lines of at most `width`, downward from `at` (upper left corner, on paper); returns the y below it. */
-double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width, double size,
-                       const char *text);
+/* Sets text in lines of at most `width`, downward from `at` (upper left corner, on paper); returns
+ * the y below it. */
+double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width,
+		       double size, const char *text);
 
 #endif

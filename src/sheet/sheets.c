@@ -11,13 +11,16 @@
 
 typedef void words_fn(const struct sheet *s, struct document *d);
 
-static void add_document(struct sheet_set *set, const char *name, struct document *d, bool with_seal)
+static void add_document(struct sheet_set *set, const char *name, struct document *d,
+			 bool with_seal)
 {
-	set->page[set->n++] = (struct sheet_page){ .name = name, .document = d, .with_seal = with_seal };
+	set->page[set->n++] =
+		(struct sheet_page){.name = name, .document = d, .with_seal = with_seal};
 }
 
 /* A page that could not be made is there without content; sheets_build tells. */
-static void add_words(struct sheet_set *set, const struct sheet *s, const char *name, words_fn *words, bool with_seal)
+static void add_words(struct sheet_set *set, const struct sheet *s, const char *name,
+		      words_fn *words, bool with_seal)
 {
 	struct document *d = document_create(NULL);
 
@@ -28,7 +31,7 @@ static void add_words(struct sheet_set *set, const struct sheet *s, const char *
 
 static void add_drawing(struct sheet_set *set, const char *name, struct drawing *d)
 {
-	set->page[set->n++] = (struct sheet_page){ .name = name, .drawing = d };
+	set->page[set->n++] = (struct sheet_page){.name = name, .drawing = d};
 }
 
 static bool whole(const struct sheet_set *set)
@@ -48,33 +51,41 @@ static bool has_layout(const struct sheet *s)
 	return s->r->passes > 0 && s->pass->attachments > 0;
 }
 
-static void add_view(struct sheet_set *set, const struct sheet *s, enum paper paper, const char *view)
+static void add_view(struct sheet_set *set, const struct sheet *s, enum paper paper,
+		     const char *view)
 {
 	const struct pdf_room room = pdf_room_of(paper, true);
 
 	if (strcmp(view, "plan") == 0)
-		add_drawing(set, "Roof plan", plan_draw(s, PLAN_WHOLE, room.width, room.height, true));
+		add_drawing(set, "Roof plan",
+			    plan_draw(s, PLAN_WHOLE, room.width, room.height, true));
 	else if (strcmp(view, "layout") == 0)
-		add_drawing(set, "Layout of the attachments", plan_draw(s, PLAN_ARRAY, room.width, room.height, true));
+		add_drawing(set, "Layout of the attachments",
+			    plan_draw(s, PLAN_ARRAY, room.width, room.height, true));
 	else if (strcmp(view, "attachment") == 0)
-		add_drawing(set, "Attachment", section_draw(s, SECTION_OF_FOOT, room.width, room.height));
+		add_drawing(set, "Attachment",
+			    section_draw(s, SECTION_OF_FOOT, room.width, room.height));
 	else if (strcmp(view, "pipe") == 0 && section_exists(s, SECTION_OF_PIPE))
-		add_drawing(set, "Pipe through the roof", section_draw(s, SECTION_OF_PIPE, room.width, room.height));
+		add_drawing(set, "Pipe through the roof",
+			    section_draw(s, SECTION_OF_PIPE, room.width, room.height));
 }
 
-bool sheets_build_view(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request, const char *view)
+bool sheets_build_view(struct sheet_set *set, const struct sheet *s,
+		       const struct sheet_request *request, const char *view)
 {
-	*set = (struct sheet_set){ 0 };
+	*set = (struct sheet_set){0};
 	add_view(set, s, request->paper, view);
 	return whole(set);
 }
 
-bool sheets_build_field(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request)
+bool sheets_build_field(struct sheet_set *set, const struct sheet *s,
+			const struct sheet_request *request)
 {
 	const struct pdf_room room = pdf_room_of(request->paper, false);
 
-	*set = (struct sheet_set){ 0 };
-	add_drawing(set, "Field sheet", plan_draw(s, PLAN_ARRAY, room.width, 0.40 * room.height, false));
+	*set = (struct sheet_set){0};
+	add_drawing(set, "Field sheet",
+		    plan_draw(s, PLAN_ARRAY, room.width, 0.40 * room.height, false));
 	add_words(set, s, "Field sheet", words_field, false);
 	return whole(set);
 }
@@ -93,7 +104,7 @@ static void add_materials(struct sheet_set *set, const struct sheet *s, const st
 
 bool sheets_build(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request)
 {
-	*set = (struct sheet_set){ 0 };
+	*set = (struct sheet_set){0};
 	add_words(set, s, "Job, code basis and verdict", words_cover, true);
 	add_view(set, s, request->paper, "plan");
 	if (has_layout(s))
@@ -128,7 +139,7 @@ static void put_field(struct pdf *p, const struct sheet_set *set, double text)
 {
 	pdf_page(p, false, set->page[0].name, true);
 	pdf_draw(p, set->page[0].drawing);
-	struct flow f = { .pdf = p, .name = set->page[1].name, .room = pdf_room(p), .text = text };
+	struct flow f = {.pdf = p, .name = set->page[1].name, .room = pdf_room(p), .text = text};
 
 	f.y = drawing_height(set->page[0].drawing) + 1 * MM;
 	flow_document(&f, set->page[1].document);
@@ -155,7 +166,8 @@ static void put_sheets(struct pdf *p, const struct sheet_set *set, double text)
 			pdf_document(p, page->document, name, false, page->with_seal);
 			continue;
 		}
-		pdf_page(p, drawing_width(page->drawing) > drawing_height(page->drawing), name, true);
+		pdf_page(p, drawing_width(page->drawing) > drawing_height(page->drawing), name,
+			 true);
 		pdf_draw(p, page->drawing);
 	}
 }
@@ -173,17 +185,20 @@ static int count(const struct sheet_set *set, const struct pdf_setup *setup, dou
 	return pdf_end(p, NULL) == 0 ? n : -1;
 }
 
-int sheets_write_pdf(FILE *f, struct sheet_set *set, const struct sheet *s, const struct sheet_request *request)
+int sheets_write_pdf(FILE *f, struct sheet_set *set, const struct sheet *s,
+		     const struct sheet_request *request)
 {
-	const char *what = is_field(set) ? "Field sheet" : set->n == 1 ? set->page[0].name : "Permit sheets";
-	struct pdf_setup setup = { .paper = request->paper,
-		                   .lettering = s->lettering,
-		                   .title = sheet_text(s, "%s: %s", what, s->job->title),
-		                   .job = s->job->title,
-		                   .fingerprint = s->fingerprint,
-		                   .verdict = sheet_verdict(s),
-		                   .caution = caution_result,
-		                   .date = request->date };
+	const char *what = is_field(set) ? "Field sheet"
+			   : set->n == 1 ? set->page[0].name
+					 : "Permit sheets";
+	struct pdf_setup setup = {.paper = request->paper,
+				  .lettering = s->lettering,
+				  .title = sheet_text(s, "%s: %s", what, s->job->title),
+				  .job = s->job->title,
+				  .fingerprint = s->fingerprint,
+				  .verdict = sheet_verdict(s),
+				  .caution = caution_result,
+				  .date = request->date};
 	double text = FLOW_TEXT;
 
 	set->pages = count(set, &setup, text);
@@ -205,11 +220,12 @@ int sheets_write_pdf(FILE *f, struct sheet_set *set, const struct sheet *s, cons
 int sheets_write_html(FILE *f, const struct sheet_set *set, const struct sheet *s)
 {
 	const char *name[SHEETS_MAX];
-	const struct html_page page = { .title = is_field(set) ? "Field sheet" : "Permit sheets",
-		                        .job = s->job->title,
-		                        .fingerprint = sheet_text(s, "job %s, rafterproof %s", s->fingerprint, RP_VERSION),
-		                        .verdict = sheet_verdict(s),
-		                        .caution = caution_result };
+	const struct html_page page = {
+		.title = is_field(set) ? "Field sheet" : "Permit sheets",
+		.job = s->job->title,
+		.fingerprint = sheet_text(s, "job %s, rafterproof %s", s->fingerprint, RP_VERSION),
+		.verdict = sheet_verdict(s),
+		.caution = caution_result};
 
 	html_begin(f, &page);
 	for (int i = 0; i < set->n; i++)

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* The set of sheets for a permit: each a document or a drawing. Built once, written as PDF or HTML. */
+/* The set of sheets for a permit: each a document or a drawing. Built once, written as PDF or HTML.
+ */
 #ifndef RP_SHEET_SHEETS_H
 #define RP_SHEET_SHEETS_H
 
@@ -31,15 +32,20 @@ struct sheet_request {
 };
 
 /* The whole set. False when memory ran out; sheets_close is called in either case. */
-bool sheets_build(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request);
-/* One drawing: "plan", "layout", "attachment", "pipe". False when memory ran out or there is nothing of the kind. */
-bool sheets_build_view(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request, const char *view);
+bool sheets_build(struct sheet_set *set, const struct sheet *s,
+		  const struct sheet_request *request);
+/* One drawing: "plan", "layout", "attachment", "pipe". False when memory ran out or there is
+ * nothing of the kind. */
+bool sheets_build_view(struct sheet_set *set, const struct sheet *s,
+		       const struct sheet_request *request, const char *view);
 /* One page to take up the ladder. */
-bool sheets_build_field(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request);
+bool sheets_build_field(struct sheet_set *set, const struct sheet *s,
+			const struct sheet_request *request);
 void sheets_close(struct sheet_set *set);
 
 /* 0, or -1 when memory ran out or the stream failed. */
-int sheets_write_pdf(FILE *f, struct sheet_set *set, const struct sheet *s, const struct sheet_request *request);
+int sheets_write_pdf(FILE *f, struct sheet_set *set, const struct sheet *s,
+		     const struct sheet_request *request);
 int sheets_write_html(FILE *f, const struct sheet_set *set, const struct sheet *s);
 
 /* Internal to src/sheet: sheet_words.c, field_sheet.c */

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* Pairs of metals, typed again from the sources named beside them. */
+/* Pairs of metals, typed again from the sources named beside them; distance to a valley. */
+#include <math.h>
 #include <string.h>
 
 #include "check/check.h"
@@ -89,12 +90,36 @@ static void test_treated_wood_and_cedar(void **state)
 	assert_non_null(said(run(&job), REMARK_METAL_APART, "copper", "cedar"));
 }
 
+/* coverings: 18 in square to the valley is 24.15 in along the course at 6:12 (18 x 1.5/1.118). Feet of the sample stand 8 in
+   inside the array at the nearest. */
+static void test_valley(void **state)
+{
+	(void)state;
+	struct job job = sample_job();
+	bool near = false, far = false;
+
+	job.roof.pitch = atan2(6, 12);
+	job.mount.spacing = IN(16);
+	job.roof.woven_valley = IN(24.15 - 8 - 1);
+	const struct result *r = run(&job);
+
+	for (int i = 0; i < r->remarks; i++)
+		near = near || r->remark[i].id == REMARK_VALLEY;
+	job.roof.woven_valley = IN(24.15 + 0.1);
+	r = run(&job);
+	for (int i = 0; i < r->remarks; i++)
+		far = far || r->remark[i].id == REMARK_VALLEY;
+	assert_true(near);
+	assert_false(far);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(test_rows),
 		cmocka_unit_test(test_copper_pipe_over_galvanized),
 		cmocka_unit_test(test_treated_wood_and_cedar),
+		cmocka_unit_test(test_valley),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

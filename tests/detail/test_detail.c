@@ -219,6 +219,20 @@ static void section_is_turned(void **state)
 	drawing_destroy(d);
 }
 
+/* Insulation of 3-1/2 in does not go into a sleeve of 3 in: the one drawn is 4 in wide. */
+static void sleeve_takes_the_pipe(void **state)
+{
+	const struct guide_sizes sizes = some_sizes(0.5);
+	struct drawing *d = draw("asphalt-laminated", 1, 1, &sizes, SYSTEM_US);
+
+	(void)state;
+	assert_non_null(strstr(drawing_description(d), "sleeve, 4 in across"));
+	drawing_destroy(d);
+	d = draw("asphalt-laminated", 1, 1, NULL, SYSTEM_US);
+	assert_non_null(strstr(drawing_description(d), "sleeve, 3 in across"));
+	drawing_destroy(d);
+}
+
 /* ---- pieces that lap ---- */
 
 /* Of even thickness: each lies on the one below over the whole lap. At the butt lie L/E thicknesses: 18 in slates at 6 in of
@@ -317,7 +331,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(every_drawing_is_good),    cmocka_unit_test(common_coverings_have_pipes),
 		cmocka_unit_test(plan_is_to_scale),         cmocka_unit_test(section_is_turned),
-		cmocka_unit_test(pieces_lie_on_each_other), cmocka_unit_test(drawings_are_as_they_were),
+		cmocka_unit_test(pieces_lie_on_each_other), cmocka_unit_test(sleeve_takes_the_pipe), cmocka_unit_test(drawings_are_as_they_were),
 		cmocka_unit_test(same_bytes_twice),         cmocka_unit_test(nothing_to_draw),
 	};
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #define _POSIX_C_SOURCE 200809L
-/* The drawing model against geometry worked by hand: views, hatches, text boxes, labels moved apart, memory that runs out. */
+/* The drawing model against geometry worked by hand: views, hatches, text boxes, labels moved
+ * apart, memory that runs out. */
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -40,13 +41,13 @@ static void views(void **state)
 	struct drawing *d = drawing_create(letters, 0.2, 0.1, NULL);
 
 	(void)state;
-	drawing_view(d, (struct view){ { 0.01, 0.02 }, 1.0 / 48, 0 });
-	const struct point p = drawing_on_paper(d, (struct point){ M_PER_FT, 2 * M_PER_FT });
+	drawing_view(d, (struct view){{0.01, 0.02}, 1.0 / 48, 0});
+	const struct point p = drawing_on_paper(d, (struct point){M_PER_FT, 2 * M_PER_FT});
 
 	assert_near(p.x, 0.01 + M_PER_IN / 4, 1e-12);
 	assert_near(p.y, 0.02 + M_PER_IN / 2, 1e-12);
-	drawing_view(d, (struct view){ { 0, 0 }, 0.5, 90 * RAD_PER_DEG });
-	const struct point q = drawing_on_paper(d, (struct point){ 2, 0 });
+	drawing_view(d, (struct view){{0, 0}, 0.5, 90 * RAD_PER_DEG});
+	const struct point q = drawing_on_paper(d, (struct point){2, 0});
 
 	assert_true(fabs(q.x) < 1e-12);
 	assert_near(q.y, 1.0, 1e-12);
@@ -65,13 +66,15 @@ static double hatch_length(const struct drawing *d, int *lines)
 	return sum;
 }
 
-/* Area over spacing is the length of all lines, but for the rounding of a line more or less: a square of 100 mm in lines 2 mm
-   apart takes 50 lines of 100 mm. An L of 3/4 of that area takes 3/4 of the length. */
+/* Area over spacing is the length of all lines, but for the rounding of a line more or less: a
+   square of 100 mm in lines 2 mm apart takes 50 lines of 100 mm. An L of 3/4 of that area takes 3/4
+   of the length. */
 static void hatches(void **state)
 {
-	const struct point square[] = { { 0.0505, 0.0505 }, { 0.1505, 0.0505 }, { 0.1505, 0.1505 }, { 0.0505, 0.1505 } };
-	const struct point ell[] = { { 0.0505, 0.0505 }, { 0.1505, 0.0505 }, { 0.1505, 0.1005 },
-		                     { 0.1005, 0.1005 }, { 0.1005, 0.1505 }, { 0.0505, 0.1505 } };
+	const struct point square[] = {
+		{0.0505, 0.0505}, {0.1505, 0.0505}, {0.1505, 0.1505}, {0.0505, 0.1505}};
+	const struct point ell[] = {{0.0505, 0.0505}, {0.1505, 0.0505}, {0.1505, 0.1005},
+				    {0.1005, 0.1005}, {0.1005, 0.1505}, {0.0505, 0.1505}};
 	struct drawing *d = drawing_create(letters, 0.2, 0.2, NULL);
 	int lines;
 
@@ -90,10 +93,11 @@ static void hatches(void **state)
 	drawing_destroy(d);
 }
 
-/* Moved apart by least squares: two labels at one place go half a pitch each way; one far off stays. */
+/* Moved apart by least squares: two labels at one place go half a pitch each way; one far off
+ * stays. */
 static void spreads(void **state)
 {
-	double two[] = { 5, 5, 20 }, three[] = { 1, 1, 1 }, loose[] = { 1, 4, 9 }, wrong[] = { 2, 1 };
+	double two[] = {5, 5, 20}, three[] = {1, 1, 1}, loose[] = {1, 4, 9}, wrong[] = {2, 1};
 
 	(void)state;
 	dimension_spread(two, 3, 2);
@@ -115,34 +119,38 @@ static void spreads(void **state)
 /* Width grows in proportion to size; a line of text takes no place that is taken. */
 static void labels(void **state)
 {
-	const struct lettering_spec spec = { 3 * MM, false, ANCHOR_LEFT, ANCHOR_BASE, 0, false };
-	const struct point place[] = { { 0.05, 0.05 }, { 0.05, 0.06 }, { 0.05, 0.07 } };
+	const struct lettering_spec spec = {3 * MM, false, ANCHOR_LEFT, ANCHOR_BASE, 0, false};
+	const struct point place[] = {{0.05, 0.05}, {0.05, 0.06}, {0.05, 0.07}};
 	struct drawing *d = drawing_create(letters, 0.2, 0.1, NULL);
 
 	(void)state;
-	const double one = lettering_width(letters, "13'-6 1/2\"", (struct lettering_style){ 2 * MM, false, false });
+	const double one = lettering_width(letters, "13'-6 1/2\"",
+					   (struct lettering_style){2 * MM, false, false});
 
-	assert_near(lettering_width(letters, "13'-6 1/2\"", (struct lettering_style){ 5 * MM, false, false }), 2.5 * one, 1e-6);
+	assert_near(lettering_width(letters, "13'-6 1/2\"",
+				    (struct lettering_style){5 * MM, false, false}),
+		    2.5 * one, 1e-6);
 	assert_int_equal(drawing_text_free(d, LAYER_TEXT, place, 3, spec, "first"), 0);
 	assert_int_equal(drawing_text_free(d, LAYER_TEXT, place, 3, spec, "second"), 1);
-	drawing_reserve(d, (struct box){ 0.04, 0.065, 0.10, 0.075 });
+	drawing_reserve(d, (struct box){0.04, 0.065, 0.10, 0.075});
 	assert_int_equal(drawing_text_free(d, LAYER_TEXT, place, 3, spec, "third"), -1);
 	/* beyond the paper is not free */
-	assert_false(drawing_is_free(d, (struct box){ 0.19, 0.01, 0.21, 0.02 }));
+	assert_false(drawing_is_free(d, (struct box){0.19, 0.01, 0.21, 0.02}));
 	drawing_destroy(d);
 }
 
 /* What stands in a job's title cannot break a file. */
 static void hostile(void **state)
 {
-	const struct lettering_spec spec = { 3 * MM, false, ANCHOR_LEFT, ANCHOR_BASE, 0, false };
+	const struct lettering_spec spec = {3 * MM, false, ANCHOR_LEFT, ANCHOR_BASE, 0, false};
 	struct drawing *d = drawing_create(letters, 0.2, 0.1, NULL);
 	char *text = NULL;
 	size_t size;
 
 	(void)state;
 	drawing_set_title(d, "</svg><script>", "a & b \"c\"");
-	drawing_text(d, LAYER_TEXT, (struct point){ 0.01, 0.01 }, spec, "<b>\x1b[2J\n0\nEOF\xff & \xC3\xA9");
+	drawing_text(d, LAYER_TEXT, (struct point){0.01, 0.01}, spec,
+		     "<b>\x1b[2J\n0\nEOF\xff & \xC3\xA9");
 	FILE *f = open_memstream(&text, &size);
 
 	drawing_write_svg(f, d, SVG_FILE);
@@ -188,16 +196,19 @@ static void memory(void **state)
 
 	(void)state;
 	for (int n = 0; n < 60 && !whole; n++) {
-		struct purse purse = { n };
-		const struct allocator from = { take, give, &purse };
+		struct purse purse = {n};
+		const struct allocator from = {take, give, &purse};
 		struct drawing *d = drawing_create(letters, 0.2, 0.2, &from);
 
 		if (!d)
 			continue;
-		const struct point square[] = { { 0.01, 0.01 }, { 0.19, 0.01 }, { 0.19, 0.19 }, { 0.01, 0.19 } };
+		const struct point square[] = {
+			{0.01, 0.01}, {0.19, 0.01}, {0.19, 0.19}, {0.01, 0.19}};
 
 		drawing_hatch(d, LAYER_HATCH, square, 4, 0.3, 0.0005);
-		drawing_text(d, LAYER_TEXT, square[0], (struct lettering_spec){ 0.003, true, ANCHOR_LEFT, ANCHOR_TOP, 0, true }, "text");
+		drawing_text(d, LAYER_TEXT, square[0],
+			     (struct lettering_spec){0.003, true, ANCHOR_LEFT, ANCHOR_TOP, 0, true},
+			     "text");
 		dimension_between(d, square[0], square[1], 0.01, "18 cm");
 		whole = !drawing_failed(d);
 		drawing_destroy(d);

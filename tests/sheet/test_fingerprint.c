@@ -10,16 +10,17 @@
 #include "../check/sample_job.h"
 #include "sheet/sheet.h"
 
-/* G. Fowler, L. C. Noll, K.-P. Vo, D. Eastlake: The FNV Non-Cryptographic Hash Algorithm (RFC 9923), test values of FNV-1a, 64 bits. */
+/* G. Fowler, L. C. Noll, K.-P. Vo, D. Eastlake: The FNV Non-Cryptographic Hash Algorithm (RFC
+ * 9923), test values of FNV-1a, 64 bits. */
 static void published(void **state)
 {
 	static const struct {
 		const char *text;
 		uint64_t want;
 	} row[] = {
-		{ "", UINT64_C(0xcbf29ce484222325) },
-		{ "a", UINT64_C(0xaf63dc4c8601ec8c) },
-		{ "foobar", UINT64_C(0x85944171f73967e8) },
+		{"", UINT64_C(0xcbf29ce484222325)},
+		{"a", UINT64_C(0xaf63dc4c8601ec8c)},
+		{"foobar", UINT64_C(0x85944171f73967e8)},
 	};
 
 	(void)state;
@@ -55,12 +56,15 @@ static void printed(void **state)
 	char buf[FINGERPRINT_TEXT];
 
 	(void)state;
-	assert_string_equal(fingerprint_print(buf, UINT64_C(0x0123456789abcdef)), "0123-4567-89ab-cdef");
+	assert_string_equal(fingerprint_print(buf, UINT64_C(0x0123456789abcdef)),
+			    "0123-4567-89ab-cdef");
 }
 
 int main(void)
 {
-	const struct CMUnitTest tests[] = { cmocka_unit_test(published), cmocka_unit_test(facts_alone), cmocka_unit_test(printed) };
+	const struct CMUnitTest tests[] = {cmocka_unit_test(published),
+					   cmocka_unit_test(facts_alone),
+					   cmocka_unit_test(printed)};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

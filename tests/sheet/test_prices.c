@@ -10,7 +10,7 @@
 
 static bool read_text(const char *text, struct prices *prices, struct problem_list *problems)
 {
-	*problems = (struct problem_list){ 0 };
+	*problems = (struct problem_list){0};
 	return prices_read_memory("prices", text, strlen(text), material_keys(), prices, problems);
 }
 
@@ -21,7 +21,8 @@ static void accepted(void **state)
 	int64_t price = 0;
 
 	(void)state;
-	assert_true(read_text("# ours\r\n\r\ncurrency, USD\nscrew, 0.85\r\n  foot ,12\nrail,3.1255", &prices, &problems));
+	assert_true(read_text("# ours\r\n\r\ncurrency, USD\nscrew, 0.85\r\n  foot ,12\nrail,3.1255",
+			      &prices, &problems));
 	assert_string_equal(prices.currency, "USD");
 	assert_int_equal(prices.n, 3);
 	assert_true(prices_find(&prices, "screw", &price) && price == 8500);
@@ -37,12 +38,17 @@ static void refused(void **state)
 		enum problem_code code;
 		int line;
 	} row[] = {
-		{ "screw", PROBLEM_NOT_A_VALUE, 1 },          { "\nscrew,", PROBLEM_NOT_A_VALUE, 2 },
-		{ "screw,-1", PROBLEM_NOT_A_VALUE, 1 },       { "screw,1,5", PROBLEM_NOT_A_VALUE, 1 },
-		{ "screw,1.", PROBLEM_NOT_A_VALUE, 1 },       { "screw,1.23456", PROBLEM_NOT_A_VALUE, 1 },
-		{ "screw,1e3", PROBLEM_NOT_A_VALUE, 1 },      { "screw,9999999999", PROBLEM_NOT_A_VALUE, 1 },
-		{ "scrw,1", PROBLEM_UNKNOWN_FIELD, 1 },       { "foot,1\nfoot,1", PROBLEM_TWICE, 2 },
-		{ "currency,dollars!", PROBLEM_NOT_A_VALUE, 1 },
+		{"screw", PROBLEM_NOT_A_VALUE, 1},
+		{"\nscrew,", PROBLEM_NOT_A_VALUE, 2},
+		{"screw,-1", PROBLEM_NOT_A_VALUE, 1},
+		{"screw,1,5", PROBLEM_NOT_A_VALUE, 1},
+		{"screw,1.", PROBLEM_NOT_A_VALUE, 1},
+		{"screw,1.23456", PROBLEM_NOT_A_VALUE, 1},
+		{"screw,1e3", PROBLEM_NOT_A_VALUE, 1},
+		{"screw,9999999999", PROBLEM_NOT_A_VALUE, 1},
+		{"scrw,1", PROBLEM_UNKNOWN_FIELD, 1},
+		{"foot,1\nfoot,1", PROBLEM_TWICE, 2},
+		{"currency,dollars!", PROBLEM_NOT_A_VALUE, 1},
 	};
 	struct problem_list problems;
 	struct prices prices;
@@ -64,12 +70,14 @@ static void money(void **state)
 	assert_string_equal(money_print(buf, sizeof buf, 0), "0.00");
 	assert_string_equal(money_print(buf, sizeof buf, 8500), "0.85");
 	assert_string_equal(money_print(buf, sizeof buf, 31255), "3.1255");
-	assert_string_equal(money_print(buf, sizeof buf, INT64_C(12345678) * PRICE_UNIT + 500), "12345678.05");
+	assert_string_equal(money_print(buf, sizeof buf, INT64_C(12345678) * PRICE_UNIT + 500),
+			    "12345678.05");
 }
 
 int main(void)
 {
-	const struct CMUnitTest tests[] = { cmocka_unit_test(accepted), cmocka_unit_test(refused), cmocka_unit_test(money) };
+	const struct CMUnitTest tests[] = {cmocka_unit_test(accepted), cmocka_unit_test(refused),
+					   cmocka_unit_test(money)};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -1,0 +1,10 @@
+/* SPDX-License-Identifier: MIT */
+#ifndef RP_CHECK_VALLEY_H
+#define RP_CHECK_VALLEY_H
+
+#include "check/context.h"
+
+/* Adds a reason against the layout where a foot stands too near a valley for its flashing. */
+void check_valley(struct context *c);
+
+#endif
