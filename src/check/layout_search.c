@@ -130,6 +130,14 @@ static const struct memo *known(struct finder *f, int line, int a, int b, int c)
 	return m;
 }
 
+/* Ratio of a foot that carries this width, no less than its plain share. */
+static double ratio_of(const struct finder *f, const struct attachment *foot, double width)
+{
+	if (f->proportional[foot->line] == PROPORTIONAL || !(width > foot->tributary_width))
+		return foot->ratio / foot->tributary_width * width;
+	return ratio_at(f, foot, width);
+}
+
 static struct search_cost cost(void *context, int line, int a, int b, int c)
 {
 	return known(context, line, a, b, c)->cost;
@@ -167,9 +175,7 @@ static double whole(void *context, int line, const unsigned char *rafter, int co
 	rail_run(f->c, l, feet, count, &rail, NULL);
 	for (int i = 0; i < count; i++) {
 		width[i] = fmax(feet[i].reaction_width, feet[i].tributary_width);
-		ratio = fmax(ratio, width[i] > feet[i].tributary_width
-					    ? ratio_at(f, &feet[i], width[i])
-					    : feet[i].ratio);
+		ratio = fmax(ratio, ratio_of(f, &feet[i], width[i]));
 	}
 	return fmax(ratio, rail.ratio);
 }

@@ -7,7 +7,7 @@
 
 #define ROUNDING 1e-9 /* as in search_bound.c */
 /* What the questions cost, in steps of the search; measured, roughly. */
-#define WORK_WHOLE 5
+#define WORK_WHOLE 20
 #define WORK_RAFTER 40
 #define WORK_ACCEPT 400
 

@@ -554,6 +554,27 @@ static void test_straddling(void **state)
 	free(worst);
 }
 
+/* 7-10 by hand: the lower strip runs from 2 to 6 ft up the slope, the eave strip of 3 ft on plan to 3.25: 0.3125 of it in zone
+   2 (-1.7 - 0.18), the rest in zone 1 (-0.9 - 0.18): 1.33 qh; the worst zone alone 1.88 qh. 16 in by 4 ft are below 10 ft2. */
+static void test_straddling_by_hand(void **state)
+{
+	(void)state;
+	struct job job = sample_job();
+
+	job.site.code = ASCE7_10;
+	job.collector.lower = FT(2);
+	job.mount.spacing = IN(16);
+	for (int by_area = 0; by_area <= 1; by_area++) {
+		job.collector.straddling = by_area ? STRADDLING_BY_AREA : STRADDLING_WORST;
+		const struct result *r = run(&job);
+		const struct attachment *a = &judged(r)->attachment[1];
+
+		assert_int_equal(a->line, 0);
+		assert_near(a->p_up, (by_area ? 1.33 : 1.88) * r->wind.qh, 1e-9);
+		assert_int_equal(a->zone, ZONE_2);
+	}
+}
+
 static void test_outside_the_walls(void **state)
 {
 	(void)state;
@@ -635,6 +656,7 @@ int main(void)
 		cmocka_unit_test(test_steep_hip),
 		cmocka_unit_test(test_monoslope),
 		cmocka_unit_test(test_straddling),
+		cmocka_unit_test(test_straddling_by_hand),
 		cmocka_unit_test(test_outside_the_walls),
 		cmocka_unit_test(test_forms_without_figures),
 		cmocka_unit_test(test_laws),
