@@ -6,18 +6,18 @@
 #include <stdbool.h>
 
 /* id, words, key for programs */
-#define LANDINGS(L)                                                                        \
-	L(UNKNOWN, "not known: not enough is measured", "unknown")                         \
-	L(WELL, "lands well", "well")                                                      \
-	L(AT_BUTT, "too near the butt above", "at-butt")                                   \
-	L(ON_BATTEN, "on a batten", "on-batten")                                           \
+#define LANDINGS(L)                                                                                \
+	L(UNKNOWN, "not known: not enough is measured", "unknown")                                 \
+	L(WELL, "lands well", "well")                                                              \
+	L(AT_BUTT, "too near the butt above", "at-butt")                                           \
+	L(ON_BATTEN, "on a batten", "on-batten")                                                   \
 	L(AT_SEAM, "too near a seam", "at-seam")
 
 enum landing {
 #define L(id, words, key) LANDING_##id,
 	LANDINGS(L)
 #undef L
-	LANDING_COUNT
+		LANDING_COUNT
 };
 const char *landing_words(enum landing landing);
 const char *landing_key(enum landing landing);
@@ -25,13 +25,15 @@ const char *landing_key(enum landing landing);
 /* Lengths in m, NAN where unknown. */
 struct course_place {
 	enum landing landing;
-	int course;                 /* that holds the hole, the eave's is 1; 0 unknown */
-	double below;               /* from the hole up to the butt that covers it */
-	double above;               /* from its own course's butt up to the hole */
-	double plate_down, plate_up, plate_side; /* least extents of the flashing plate from the hole */
-	double move_up, move_down;  /* of the line, until it lands well; NAN when it does, or unknown */
-	bool can_move;              /* one of them stays within the collector's clamp range */
-	double to_seam;             /* along the eave to the nearest seam or rib */
+	int course;   /* that holds the hole, the eave's is 1; 0 unknown */
+	double below; /* from the hole up to the butt that covers it */
+	double above; /* from its own course's butt up to the hole */
+	double plate_down, plate_up,
+		plate_side; /* least extents of the flashing plate from the hole */
+	double move_up,
+		move_down; /* of the line, until it lands well; NAN when it does, or unknown */
+	bool can_move;     /* one of them stays within the collector's clamp range */
+	double to_seam;    /* along the eave to the nearest seam or rib */
 };
 
 #endif

@@ -1,9 +1,11 @@
 /* SPDX-License-Identifier: MIT */
-/* Where holes land in the courses of a covering: below which butt, on a batten, beside a seam; and how far a line would have to
-   move along the slope to land well. Geometry alone: a hole in a bad place holds as well, but is harder to keep dry.
+/* Where holes land in the courses of a covering: below which butt, on a batten, beside a seam; and
+   how far a line would have to move along the slope to land well. Geometry alone: a hole in a bad
+   place holds as well, but is harder to keep dry.
 
-   The butts are counted from roof.first-butt. A piece of one layer (tile) hangs by its head on a batten whose upper edge is the head:
-   L above the piece's own butt. Vertical joints are not known and must be looked at on the roof. */
+   The butts are counted from roof.first-butt. A piece of one layer (tile) hangs by its head on a
+   batten whose upper edge is the head: L above the piece's own butt. Vertical joints are not known
+   and must be looked at on the roof. */
 #include "check/courses.h"
 
 #include <math.h>
@@ -12,10 +14,10 @@
 #include "roof/flashing.h"
 
 #define L(id, words, key) words,
-static const char *const words_of[] = { LANDINGS(L) };
+static const char *const words_of[] = {LANDINGS(L)};
 #undef L
 #define L(id, words, key) key,
-static const char *const key_of[] = { LANDINGS(L) };
+static const char *const key_of[] = {LANDINGS(L)};
 #undef L
 
 const char *landing_words(enum landing landing)
@@ -32,16 +34,18 @@ const char *landing_key(enum landing landing)
 struct courses {
 	const struct covering_plate_row *row; /* NULL: no courses */
 	double E, L, first;                   /* m; E 0 where there are none */
-	double batten;                        /* middle of a batten above a butt, m; NAN none or unknown */
+	double batten; /* middle of a batten above a butt, m; NAN none or unknown */
 };
 
 static struct courses courses_of(const struct context *c)
 {
 	const struct job_roof *roof = &c->job->roof;
-	struct courses k = { covering_plate_row(roof->covering, 12 * tan(c->theta)), 0, roof->piece_length,
-		             isfinite(roof->first_butt) ? roof->first_butt : 0, (double)NAN };
+	struct courses k = {covering_plate_row(roof->covering, 12 * tan(c->theta)), 0,
+			    roof->piece_length, isfinite(roof->first_butt) ? roof->first_butt : 0,
+			    (double)NAN};
 
-	if (!k.row || k.row->laid == COVERING_PLATE_LAID_SEAMS || !(roof->course_exposure > 4 * COURSE_CLEAR))
+	if (!k.row || k.row->laid == COVERING_PLATE_LAID_SEAMS ||
+	    !(roof->course_exposure > 4 * COURSE_CLEAR))
 		return k;
 	k.E = roof->course_exposure;
 	if (k.row->batten == COVERING_PLATE_BATTEN_YES && k.L > k.E && k.L < 2 * k.E)
@@ -50,7 +54,8 @@ static struct courses courses_of(const struct context *c)
 }
 
 /* The stretch around y where a hole does not land well; false if it does. */
-static bool bad_stretch(const struct courses *k, double y, double *low, double *high, enum landing *why)
+static bool bad_stretch(const struct courses *k, double y, double *low, double *high,
+			enum landing *why)
 {
 	const double n = floor((y - k->first) / k->E + 1e-9), butt = k->first + (n + 1) * k->E;
 	const double reach = COURSE_BATTEN / 2 + COURSE_BATTEN_CLEAR;
@@ -75,7 +80,8 @@ static bool bad_stretch(const struct courses *k, double y, double *low, double *
 	return false;
 }
 
-/* Way from y to the nearest place that is well, up or down the slope; NAN if none is near or it leaves the courses. */
+/* Way from y to the nearest place that is well, up or down the slope; NAN if none is near or it
+ * leaves the courses. */
 static double way(const struct courses *k, double y, bool up)
 {
 	double at = y, low, high;
@@ -96,7 +102,8 @@ double courses_line(const struct context *c, double y, double reach)
 	const struct courses k = courses_of(c);
 	double move;
 
-	if (!(k.E > 0) || !(fabs(reach) > 0) || !job_given(c->job, FIELD_ROOF_FIRST_BUTT) || !at_least(y, k.first))
+	if (!(k.E > 0) || !(fabs(reach) > 0) || !job_given(c->job, FIELD_ROOF_FIRST_BUTT) ||
+	    !at_least(y, k.first))
 		return y;
 	move = way(&k, y, reach > 0);
 	return move > 0 && at_most(move, fabs(reach)) ? y + copysign(move, reach) : y;
@@ -107,7 +114,7 @@ static double clamp_reach(const struct context *c, const struct line *line)
 	const struct job_rail *rail = &c->job->rail;
 	const double shrink = c->rack ? cos(c->tilt) : 1;
 	const double reach = line->rear ? rail->upper_inset_max - rail->upper_inset
-	                                 : rail->lower_inset_max - rail->lower_inset;
+					: rail->lower_inset_max - rail->lower_inset;
 
 	return reach > 0 ? reach * shrink : 0;
 }
@@ -127,11 +134,12 @@ static bool within(const struct context *c, const struct line *line, double y)
 {
 	const double from = meant(c, line), reach = clamp_reach(c, line);
 
-	return line->rear ? at_least(y, from - reach) && at_most(y, from) : at_least(y, from) && at_most(y, from + reach);
+	return line->rear ? at_least(y, from - reach) && at_most(y, from)
+			  : at_least(y, from) && at_most(y, from + reach);
 }
 
-static void place_in_courses(const struct context *c, const struct courses *k, const struct line *line,
-                             struct course_place *p)
+static void place_in_courses(const struct context *c, const struct courses *k,
+			     const struct line *line, struct course_place *p)
 {
 	double low, high;
 
@@ -143,16 +151,23 @@ static void place_in_courses(const struct context *c, const struct courses *k, c
 	p->move_up = way(k, line->y, true);
 	p->move_down = way(k, line->y, false);
 	p->can_move = (isfinite(p->move_up) && within(c, line, line->y + p->move_up)) ||
-	              (isfinite(p->move_down) && within(c, line, line->y - p->move_down));
+		      (isfinite(p->move_down) && within(c, line, line->y - p->move_down));
 }
 
-static struct course_place place_of_line(const struct context *c, const struct courses *k, const struct line *line)
+static struct course_place place_of_line(const struct context *c, const struct courses *k,
+					 const struct line *line)
 {
-	const struct flashing_given given = { .theta = c->theta, .E = k->E > 0 ? k->E : (double)NAN, .L = k->L, .first_butt = k->first,
-		                              .y = line->y, .down = k->row ? k->row->plate_down_in * M_PER_IN : (double)NAN };
+	const struct flashing_given given = {.theta = c->theta,
+					     .E = k->E > 0 ? k->E : (double)NAN,
+					     .L = k->L,
+					     .first_butt = k->first,
+					     .y = line->y,
+					     .down = k->row ? k->row->plate_down_in * M_PER_IN
+							    : (double)NAN};
 	const struct flashing_foot foot = flashing_foot(NULL, &given);
-	struct course_place p = { LANDING_UNKNOWN, foot.course, foot.butt_up, foot.above_butt, (double)NAN, foot.plate_up,
-		                  (double)NAN, (double)NAN, (double)NAN, false, (double)NAN };
+	struct course_place p = {LANDING_UNKNOWN, foot.course,   foot.butt_up, foot.above_butt,
+				 (double)NAN,     foot.plate_up, (double)NAN,  (double)NAN,
+				 (double)NAN,     false,         (double)NAN};
 
 	if (k->row && k->row->laid != COVERING_PLATE_LAID_SEAMS) {
 		p.plate_down = isfinite(foot.plate_up) ? foot.plate_down : given.down;
@@ -164,30 +179,39 @@ static struct course_place place_of_line(const struct context *c, const struct c
 	return p;
 }
 
-/* A clamp stands on its seam; any other foot of a standing seam roof stands in the pan. Brackets on ribs are the maker's own
-   matter. */
-static void place_in_seams(const struct context *c, const struct courses *k, double x, struct course_place *p)
+/* A clamp stands on its seam; any other foot of a standing seam roof stands in the pan. Brackets on
+   ribs are the maker's own matter. */
+static void place_in_seams(const struct context *c, const struct courses *k, double x,
+			   struct course_place *p)
 {
 	const double spacing = c->job->roof.seam_spacing, first = c->job->roof.first_seam;
 	const bool clamp = c->job->fastener.kind == FASTENER_SEAM_CLAMP;
 
-	if (!k->row || k->row->laid != COVERING_PLATE_LAID_SEAMS || !(spacing > 0) || !isfinite(first))
+	if (!k->row || k->row->laid != COVERING_PLATE_LAID_SEAMS || !(spacing > 0) ||
+	    !isfinite(first))
 		return;
 	p->to_seam = fabs(remainder(x - first, spacing));
 	if (clamp)
 		p->landing = LANDING_WELL;
 	else if (strcmp(c->job->roof.covering, "metal-exposed-fastener") != 0)
-		p->landing = at_least(p->to_seam, COURSE_SEAM_CLEAR) ? LANDING_WELL : LANDING_AT_SEAM;
+		p->landing =
+			at_least(p->to_seam, COURSE_SEAM_CLEAR) ? LANDING_WELL : LANDING_AT_SEAM;
 }
 
 void courses_fill(const struct context *c, struct pass *pass)
 {
 	const struct courses k = courses_of(c);
+	struct course_place of_line = {0};
+	int line = -1;
 
 	for (int i = 0; i < pass->attachments; i++) {
 		struct attachment *a = &pass->attachment[i];
 
-		a->course = place_of_line(c, &k, &c->line[a->line]);
+		if (a->line != line) {
+			line = a->line;
+			of_line = place_of_line(c, &k, &c->line[line]);
+		}
+		a->course = of_line;
 		place_in_seams(c, &k, a->x, &a->course);
 	}
 }
@@ -204,9 +228,11 @@ static void tell_line(struct context *c, const struct pass *pass, int i)
 	if (p->landing != LANDING_AT_BUTT && p->landing != LANDING_ON_BATTEN)
 		return;
 	if (isfinite(p->move_down) && !(p->move_up < p->move_down))
-		REMARK_T(c->r, COURSE_CLOSE, (first->number, last, p->move_down), landing_words(p->landing), "down");
+		REMARK_T(c->r, COURSE_CLOSE, (first->number, last, p->move_down),
+			 landing_words(p->landing), "down");
 	else if (isfinite(p->move_up))
-		REMARK_T(c->r, COURSE_CLOSE, (first->number, last, p->move_up), landing_words(p->landing), "up");
+		REMARK_T(c->r, COURSE_CLOSE, (first->number, last, p->move_up),
+			 landing_words(p->landing), "up");
 }
 
 void courses_tell(struct context *c, const struct pass *pass)

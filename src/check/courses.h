@@ -5,8 +5,8 @@
 
 #include "check/context.h"
 
-/* A hole keeps this far from the butt that covers it (common practice), and a line that moves up past a butt stops as far
-   above it (our rule: clear of the step). */
+/* A hole keeps this far from the butt that covers it (common practice), and a line that moves up
+   past a butt stops as far above it (our rule: clear of the step). */
 #define COURSE_CLEAR (1.0 * M_PER_IN)
 /* Batten that a tile hangs on, and the room that a hole keeps beside it (common practice). */
 #define COURSE_BATTEN (1.5 * M_PER_IN)
@@ -14,8 +14,9 @@
 /* Half of a 3 in base and a little (our rule). */
 #define COURSE_SEAM_CLEAR (2.0 * M_PER_IN)
 
-/* Place of a line meant to stand at y that may move by as much as `reach` (up the slope if positive, else down): the nearest one
-   where holes land well, or y if there is none, or if the courses are not measured. */
+/* Place of a line meant to stand at y that may move by as much as `reach` (up the slope if
+   positive, else down): the nearest one where holes land well, or y if there is none, or if the
+   courses are not measured. */
 double courses_line(const struct context *c, double y, double reach);
 
 /* Fills the course of every attachment of a pass. */

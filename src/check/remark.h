@@ -84,6 +84,8 @@ enum remark_kind {
 	  "carried over.")                                                                                        \
 	R(UNCHECKED_DECK_NAILS, UNCHECKED, "The nails that hold the deck to the rafters, which carry all the lift of mounts screwed " \
 	  "to the deck alone.")                                                                                   \
+	R(SEAM_FRAMING, ENGINEER, "Clamps on seams leave the framing under the deck out of this check: what the array, its snow and its wind add to the " \
+	  "rafters or purlins must be held against them by somebody who has looked at them.")                     \
 	R(SEAM_LINES, NOTE, "Feet stand on the seams, {0 tape} apart, and not on rafters: a rafter number in this report is a " \
 	  "seam's number from the left.")                                                                         \
 	R(HANGER_FREE, NOTE, "A hanger bolt stands free: it is rated as a bolt that bends in the wood under a force {0 in 2} above " \

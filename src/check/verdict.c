@@ -163,6 +163,8 @@ static void unchecked(struct context *c)
 	if (!isfinite(job->collector.rated_uplift) || !isfinite(job->collector.rated_down))
 		REMARK(c->r, UNCHECKED_COLLECTOR, 0);
 	if (job->fastener.kind == FASTENER_SEAM_CLAMP)
+		REMARK(c->r, SEAM_FRAMING, 0);
+	if (job->fastener.kind == FASTENER_SEAM_CLAMP)
 		REMARK_T(c->r, UNCHECKED_RAFTER, (0),
 		         "clamps stand on seams, and the deck spreads what they press; the weight added is not held "
 		         "against the framing.");

@@ -54,12 +54,12 @@ static bool choose_covering(struct guide_run *g)
 	g->request.key = g->o->words > 0 ? g->o->word[0] : of_job;
 	if (of_job && strcmp(of_job, g->request.key) != 0) {
 		problem_add(g->problems, PROBLEM_USAGE, "command line", 0, "guide", g->request.key,
-		            "the covering of the job, or none");
+			    "the covering of the job, or none");
 		return false;
 	}
 	if (g->request.key && !guide_page_find(g->lib, g->request.key, NULL)) {
-		problem_add(g->problems, PROBLEM_UNKNOWN_COVERING, "command line", 0, "guide", g->request.key,
-		            "a key that `rafterproof guide` lists");
+		problem_add(g->problems, PROBLEM_UNKNOWN_COVERING, "command line", 0, "guide",
+			    g->request.key, "a key that `rafterproof guide` lists");
 		return false;
 	}
 	return true;
@@ -67,13 +67,14 @@ static bool choose_covering(struct guide_run *g)
 
 static bool write_page(const struct guide_run *g, FILE *f, const struct lettering *lettering)
 {
-	const struct page_request page = { .lib = g->lib,
-		                           .guide = g->request,
-		                           .job = g->job ? g->job->job.title : NULL,
-		                           .caution = caution_result,
-		                           .roof_cautions = caution_roof_work };
+	const struct page_request page = {.lib = g->lib,
+					  .guide = g->request,
+					  .job = g->job ? g->job->job.title : NULL,
+					  .caution = caution_result,
+					  .roof_cautions = caution_roof_work};
 
-	return g->o->sheet ? page_write_sheet(f, lettering, &page) : page_write(f, lettering, &page);
+	return g->o->sheet ? page_write_sheet(f, lettering, &page)
+			   : page_write(f, lettering, &page);
 }
 
 static enum exit_status write_html(const struct guide_run *g)
@@ -83,11 +84,12 @@ static enum exit_status write_html(const struct guide_run *g)
 	struct lettering *lettering;
 
 	if (!g->request.key)
-		return command_misused(g->c, g->problems, "no covering", "a covering, for --format html");
+		return command_misused(g->c, g->problems, "no covering",
+				       "a covering, for --format html");
 	lettering = lettering_create(&missing);
 	if (!lettering && missing) {
 		problem_add(g->problems, PROBLEM_CANNOT_OPEN, LETTERING_FAMILY, 0, NULL, NULL,
-		            "this typeface (Debian: fonts-dejavu-core)");
+			    "this typeface (Debian: fonts-dejavu-core)");
 		return EXIT_MACHINE;
 	}
 	if (!lettering)
@@ -100,7 +102,8 @@ static enum exit_status write_html(const struct guide_run *g)
 	lettering_destroy(lettering);
 	if (!built)
 		command_no_memory(g->problems);
-	return output_end(&out, g->o->output, built, g->problems) && built ? EXIT_HOLDS : EXIT_MACHINE;
+	return output_end(&out, g->o->output, built, g->problems) && built ? EXIT_HOLDS
+									   : EXIT_MACHINE;
 }
 
 static void build(struct document *d, const struct guide_run *g)
@@ -116,7 +119,7 @@ static void build(struct document *d, const struct guide_run *g)
 
 static enum exit_status write_guide(struct guide_run *g)
 {
-	const struct guide_json what = { g->lib, g->request, g->problems };
+	const struct guide_json what = {g->lib, g->request, g->problems};
 
 	if (g->o->html)
 		return write_html(g);
@@ -132,9 +135,9 @@ static enum exit_status write_guide(struct guide_run *g)
 }
 
 enum exit_status command_guide(const struct command *c, const struct options *o,
-                               struct problem_list *problems)
+			       struct problem_list *problems)
 {
-	struct guide_run g = { .c = c, .o = o, .problems = problems };
+	struct guide_run g = {.c = c, .o = o, .problems = problems};
 	enum exit_status status = EXIT_INPUT;
 
 	if (o->words > 1)

@@ -15,12 +15,14 @@ static void no_layer(void *context, const struct guide_layer *layer)
 	(void)layer;
 }
 
-bool detail_known(const struct guide_library *lib, const char *key, const char *of, const char *view)
+bool detail_known(const struct guide_library *lib, const char *key, const char *of,
+		  const char *view)
 {
 	const struct guide_request request = {.key = key};
 	const struct guide_layer_sink sink = {no_title, no_layer, NULL};
 
-	return guide_drawing(lib, &request, of, view, &sink) || guide_drawing(lib, &request, of, "section", &sink);
+	return guide_drawing(lib, &request, of, view, &sink) ||
+	       guide_drawing(lib, &request, of, "section", &sink);
 }
 
 struct drawing *detail_draw(const struct lettering *lettering, const struct guide_library *lib,

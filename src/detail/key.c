@@ -14,14 +14,15 @@
 #define LINE (1.32 * DETAIL_TEXT)
 #define TITLE (1.15 * DETAIL_TEXT)
 #define BAR_ROOM (9 * MM)
-#define TEXT_MAX 400
 
-static const double scales[] = {2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 25, 30, 40, 50};
+static const double scales[] = {2,  2.5, 3,  4,  5,  6,  7,  8,  9,  10,
+				11, 12,  14, 16, 18, 20, 25, 30, 40, 50};
 
 static double choose_scale(const struct scene *s)
 {
-	const double need = fmax((s->bound.x1 - s->bound.x0) / (DETAIL_WIDTH - 2 * MARGIN - 2 * COLUMN),
-				 (s->bound.y1 - s->bound.y0) / PICTURE_HEIGHT);
+	const double need =
+		fmax((s->bound.x1 - s->bound.x0) / (DETAIL_WIDTH - 2 * MARGIN - 2 * COLUMN),
+		     (s->bound.y1 - s->bound.y0) / PICTURE_HEIGHT);
 
 	for (size_t i = 0; i < sizeof scales / sizeof *scales; i++)
 		if (scales[i] >= need)
@@ -29,121 +30,13 @@ static double choose_scale(const struct scene *s)
 	return ceil(need / 10) * 10;
 }
 
-/* ---- words ---- */
-
-/* 4-1/2 in, 0.019 in, 38 mm, 1.8 mm. */
-static const char *size_words(const struct scene *s, char *buf, size_t size, double m)
-{
-	const double parts = m / M_PER_IN * 32;
-
-	if (s->units == SYSTEM_SI)
-		return quantity_print(buf, size, m, UNIT_MM, m < 0.00495 ? 1 : 0);
-	if (m < M_PER_IN / 33 || (m < M_PER_IN / 4 && fabs(parts - round(parts)) > 0.01))
-		return quantity_print(buf, size, m, UNIT_IN, 3);
-	if (m < 2 * M_PER_FT - 1e-9)
-		return tape_print(buf, size, m, SYSTEM_US, 32);
-	/* a detail is read in inches alone */
-	const double whole = floor(round(parts) / 32), rest = m - whole * M_PER_IN;
-	char fraction[32];
-
-	if (rest < M_PER_IN / 64)
-		return quantity_print(buf, size, whole * M_PER_IN, UNIT_IN, 0);
-	snprintf(buf, size, "%.0f-%s", whole, tape_print(fraction, sizeof fraction, rest, SYSTEM_US, 32));
-	return buf;
-}
-
-static void append(char *text, const char *before, const char *words, const char *after)
-{
-	const size_t n = strlen(text);
-
-	snprintf(text + n, TEXT_MAX - n, "%s%s%s", before, words, after);
-}
-
-static void append_size(const struct scene *s, char *text, double m, const char *after)
-{
-	char buf[48];
-
-	if (isfinite(m) && m > 0)
-		append(text, ", ", size_words(s, buf, sizeof buf, m), after);
-}
-
-static bool is_sheet(const struct scene_layer *l)
-{
-	return isfinite(l->up) && isfinite(l->side) && !scene_is(l, "foot") && !scene_is(l, "hook") && !scene_is(l, "block");
-}
-
-static void sheet_words(const struct scene *s, const struct scene_layer *l, char *text)
-{
-	if (fabs(l->down - l->up) < 1e-9 && fabs(l->up - l->side) < 1e-9) {
-		append_size(s, text, l->up, " to every side");
-		return;
-	}
-	if (!scene_is(l, "felt-strip"))
-		append_size(s, text, l->down, " down");
-	append_size(s, text, l->up, " up");
-	append_size(s, text, l->side, " to each side");
-}
-
-static void layer_words(const struct scene *s, const struct scene_layer *l, char *text)
-{
-	char D[48], len[48];
-
-	text[0] = '\0';
-	append(text, "", l->label, "");
-	if (scene_is(l, "screw") || scene_is(l, "bolt")) {
-		append(text, ", ", size_words(s, D, sizeof D, l->diameter), " by ");
-		append(text, "", size_words(s, len, sizeof len, l->length), "");
-	} else if (scene_is(l, "rafter") || scene_is(l, "purlin"))
-		append_size(s, text, l->thickness, " deep");
-	else if (scene_is(l, "felt-strip") && isfinite(l->length))
-		append_size(s, text, l->length, " wide");
-	else if (is_sheet(l))
-		sheet_words(s, l, text);
-	else if (l->exposure > 0) {
-		append_size(s, text, l->length, " long");
-		append_size(s, text, l->exposure, " showing");
-	} else if (isfinite(l->diameter)) {
-		append_size(s, text, l->diameter, " across");
-		if (!scene_is(l, "pipe") && !scene_is(l, "pipe-insulation"))
-			append_size(s, text, l->height, " high");
-	} else if (scene_is(l, "batten") || scene_is(l, "spaced-board")) {
-		append_size(s, text, l->breadth, " wide");
-		append_size(s, text, l->spacing, " apart");
-	} else if (scene_is(l, "seam") || scene_is(l, "rib")) {
-		append_size(s, text, l->height, " high");
-		append_size(s, text, l->spacing, " apart");
-	} else if (isfinite(l->height))
-		append_size(s, text, l->height, " high");
-	else
-		append_size(s, text, l->thickness, " thick");
-	if (l->of_job)
-		append(text, "", " (this job)", "");
-}
-
-static void note_words(const struct scene *s, char *text)
-{
-	char pitch[32];
-
-	pitch_print(pitch, sizeof pitch, s->theta);
-	text[0] = '\0';
-	if (s->plan)
-		append(text, "", "Up the slope is up. Dashed: covered.", "");
-	else if (s->along)
-		append(text, "", "Cut along the course.", "");
-	else
-		append(text, s->theta_of_job ? "This roof's slope, " : "Drawn at a slope of ", pitch, ". Up the slope is to the right.");
-	append(text, " Sheets are drawn thicker than they are.",
-	       s->theta_of_job ? " Sizes not marked `this job` are usual ones: measure."
-			       : " Sizes are usual ones: measure on the roof.",
-	       "");
-}
-
 /* ---- text in lines ---- */
 
-static size_t fitting(const struct scene *s, const char *text, double width, struct lettering_style style)
+static size_t fitting(const struct scene *s, const char *text, double width,
+		      struct lettering_style style)
 {
 	size_t best = 0, end = 0;
-	char line[TEXT_MAX];
+	char line[SCENE_TEXT];
 
 	while (text[end] && end < sizeof line - 1) {
 		do
@@ -159,7 +52,8 @@ static size_t fitting(const struct scene *s, const char *text, double width, str
 }
 
 /* Sets text downward from `at`, or only counts its lines when nothing is drawn yet. */
-static int set_text(const struct scene *s, struct point at, double width, double size, bool bold, const char *text)
+static int set_text(const struct scene *s, struct point at, double width, double size, bool bold,
+		    const char *text)
 {
 	const struct lettering_style style = {size, bold, false};
 	const struct lettering_spec spec = {size, bold, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
@@ -167,7 +61,7 @@ static int set_text(const struct scene *s, struct point at, double width, double
 
 	while (*text) {
 		const size_t n = fitting(s, text, width, style);
-		char line[TEXT_MAX];
+		char line[SCENE_TEXT];
 
 		memcpy(line, text, n);
 		line[n] = '\0';
@@ -188,26 +82,33 @@ static int set_text(const struct scene *s, struct point at, double width, double
 static double set_key(const struct scene *s, double y)
 {
 	const double width = DETAIL_WIDTH - 2 * MARGIN;
-	char text[TEXT_MAX];
+	char text[SCENE_TEXT];
 	int number = 0;
 
 	for (int i = 0; i < s->layers; i++) {
 		if (!s->layer[i].shown)
 			continue;
-		layer_words(s, &s->layer[i], text);
+		scene_layer_words(s, &s->layer[i], text);
 		if (s->d) {
 			char n[16];
-			const struct lettering_spec spec = {DETAIL_TEXT, true, ANCHOR_RIGHT, ANCHOR_TOP, 0, false};
+			const struct lettering_spec spec = {DETAIL_TEXT, true, ANCHOR_RIGHT,
+							    ANCHOR_TOP,  0,    false};
 
 			snprintf(n, sizeof n, "%d", number + 1);
-			drawing_text(s->d, LAYER_TEXT, (struct point){MARGIN + 2 * BALLOON, y}, spec, n);
+			drawing_text(s->d, LAYER_TEXT, (struct point){MARGIN + 2 * BALLOON, y},
+				     spec, n);
 		}
 		number++;
-		y -= LINE * set_text(s, (struct point){MARGIN + KEY_INDENT, y}, width - KEY_INDENT, DETAIL_TEXT, false, text);
+		y -= LINE * set_text(s, (struct point){MARGIN + KEY_INDENT, y}, width - KEY_INDENT,
+				     DETAIL_TEXT, false, text);
 	}
 	y -= 1.5 * MM;
-	note_words(s, text);
-	return y - 0.85 * LINE * set_text(s, (struct point){MARGIN, y}, width, 0.85 * DETAIL_TEXT, false, text) - 1 * MM;
+	scene_note(s, text);
+	return y -
+	       0.85 * LINE *
+		       set_text(s, (struct point){MARGIN, y}, width, 0.85 * DETAIL_TEXT, false,
+				text) -
+	       1 * MM;
 }
 
 /* ---- numbers on the picture ---- */
@@ -229,11 +130,13 @@ static void put_column(struct scene *s, struct balloon *b, int n, double x, doub
 			b[k - 1] = t;
 		}
 	for (int i = 0; i < n; i++)
-		place[i] = fmin(fmax(b[i].at.y, low + i * 2.3 * BALLOON), high - (n - 1 - i) * 2.3 * BALLOON);
+		place[i] = fmin(fmax(b[i].at.y, low + i * 2.3 * BALLOON),
+				high - (n - 1 - i) * 2.3 * BALLOON);
 	dimension_spread(place, n, 2.3 * BALLOON);
 	for (int i = 0; i < n; i++) {
 		const struct point c = {x, place[i]};
-		const struct lettering_spec spec = {DETAIL_TEXT, true, ANCHOR_CENTRE, ANCHOR_MIDDLE, 0, false};
+		const struct lettering_spec spec = {DETAIL_TEXT,   true, ANCHOR_CENTRE,
+						    ANCHOR_MIDDLE, 0,    false};
 		char text[16];
 
 		drawing_line_as(s->d, LAYER_THIN, 0.18 * MM, DASH_SOLID, c, b[i].at);
@@ -263,49 +166,67 @@ static void put_balloons(struct scene *s, struct box picture)
 			right[r++] = b;
 	}
 	drawing_view(s->d, VIEW_PAPER);
-	put_column(s, left, l, MARGIN + BALLOON + 0.5 * MM, picture.y0 + BALLOON, picture.y1 - BALLOON);
-	put_column(s, right, r, DETAIL_WIDTH - MARGIN - BALLOON - 0.5 * MM, picture.y0 + BALLOON, picture.y1 - BALLOON);
+	put_column(s, left, l, MARGIN + BALLOON + 0.5 * MM, picture.y0 + BALLOON,
+		   picture.y1 - BALLOON);
+	put_column(s, right, r, DETAIL_WIDTH - MARGIN - BALLOON - 0.5 * MM, picture.y0 + BALLOON,
+		   picture.y1 - BALLOON);
 }
 
 static void put_bar(const struct scene *s, double y)
 {
 	const double world = s->units == SYSTEM_SI ? 0.1 : 6 * M_PER_IN, length = world / s->scale;
-	const struct lettering_spec spec = {0.85 * DETAIL_TEXT, false, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false};
+	const struct lettering_spec spec = {0.85 * DETAIL_TEXT, false, ANCHOR_LEFT,
+					    ANCHOR_MIDDLE,      0,     false};
 	char text[64];
 
-	snprintf(text, sizeof text, "%s; scale 1:%g", s->units == SYSTEM_SI ? "100 mm" : "6 in", s->scale);
+	/* a page may show the drawing smaller: the bar shrinks with it */
+	snprintf(text, sizeof text, "%s; scale 1:%g when 110 mm wide",
+		 s->units == SYSTEM_SI ? "100 mm" : "6 in", s->scale);
 	drawing_shape(s->d, LAYER_DIM, 0.2 * MM, FILL_BLACK,
-		      (const struct point[]){{MARGIN, y}, {MARGIN + length / 2, y}, {MARGIN + length / 2, y + 1.2 * MM}, {MARGIN, y + 1.2 * MM}},
+		      (const struct point[]){{MARGIN, y},
+					     {MARGIN + length / 2, y},
+					     {MARGIN + length / 2, y + 1.2 * MM},
+					     {MARGIN, y + 1.2 * MM}},
 		      4);
 	drawing_shape(s->d, LAYER_DIM, 0.2 * MM, FILL_WHITE,
-		      (const struct point[]){{MARGIN + length / 2, y}, {MARGIN + length, y}, {MARGIN + length, y + 1.2 * MM}, {MARGIN + length / 2, y + 1.2 * MM}},
+		      (const struct point[]){{MARGIN + length / 2, y},
+					     {MARGIN + length, y},
+					     {MARGIN + length, y + 1.2 * MM},
+					     {MARGIN + length / 2, y + 1.2 * MM}},
 		      4);
-	drawing_text(s->d, LAYER_TEXT, (struct point){MARGIN + length + 2 * MM, y + 0.6 * MM}, spec, text);
+	drawing_text(s->d, LAYER_TEXT, (struct point){MARGIN + length + 2 * MM, y + 0.6 * MM}, spec,
+		     text);
 }
 
 /* What the picture shows, for those who cannot see it: the key in one sentence. */
 static void describe(const struct scene *s)
 {
-	char text[4096], one[TEXT_MAX];
+	char text[4096], one[SCENE_TEXT];
 	size_t n = 0;
 	int number = 0;
 
 	text[0] = '\0';
-	for (int i = 0; i < s->layers && n < sizeof text - TEXT_MAX; i++) {
+	for (int i = 0; i < s->layers && n < sizeof text - SCENE_TEXT; i++) {
 		if (!s->layer[i].shown)
 			continue;
-		layer_words(s, &s->layer[i], one);
-		n += (size_t)snprintf(text + n, sizeof text - n, "%s%d: %s", n ? "; " : s->plan ? "Parts. " : "Parts, from the inside outwards. ", ++number, one);
+		scene_layer_words(s, &s->layer[i], one);
+		n += (size_t)snprintf(text + n, sizeof text - n, "%s%d: %s",
+				      n         ? "; "
+				      : s->plan ? "Parts. "
+						: "Parts, from the inside outwards. ",
+				      ++number, one);
 	}
 	snprintf(text + n, sizeof text - n, ".");
 	drawing_set_title(s->d, s->title, text);
 }
 
-/* Painting decides which layers show and so how long the key is: painted once on a sheet that is thrown away. */
+/* Painting decides which layers show and so how long the key is: painted once on a sheet that is
+ * thrown away. */
 static bool paint(struct scene *s, double height, double top)
 {
 	const double width = DETAIL_WIDTH - 2 * MARGIN - 2 * COLUMN;
-	const double w = (s->bound.x1 - s->bound.x0) / s->scale, h = (s->bound.y1 - s->bound.y0) / s->scale;
+	const double w = (s->bound.x1 - s->bound.x0) / s->scale,
+		     h = (s->bound.y1 - s->bound.y0) / s->scale;
 	const struct point corner = {MARGIN + COLUMN + (width - w) / 2, top - h};
 
 	s->d = drawing_create(s->lettering, DETAIL_WIDTH, height, NULL);
@@ -313,7 +234,8 @@ static bool paint(struct scene *s, double height, double top)
 		return false;
 	for (int i = 0; i < s->layers; i++)
 		s->layer[i].shown = false;
-	drawing_view(s->d, (struct view){{corner.x - s->bound.x0 / s->scale, corner.y - s->bound.y0 / s->scale},
+	drawing_view(s->d, (struct view){{corner.x - s->bound.x0 / s->scale,
+					  corner.y - s->bound.y0 / s->scale},
 					 1 / s->scale,
 					 s->plan ? 0 : s->theta});
 	if (s->plan)
@@ -337,12 +259,14 @@ struct drawing *scene_sheet(struct scene *s)
 	s->d = NULL;
 	/* room for the numbers of one side even beside a low picture */
 	picture = fmax(picture, 4 * 2.3 * BALLOON + 2 * BALLOON);
-	head = 1.32 * TITLE * set_text(s, (struct point){0, 0}, width, TITLE, true, s->title) + 2 * MM;
+	head = 1.32 * TITLE * set_text(s, (struct point){0, 0}, width, TITLE, true, s->title) +
+	       2 * MM;
 	height = MARGIN + head + picture + BAR_ROOM - set_key(s, 0) + MARGIN;
 	top = height - MARGIN - head;
 	if (!paint(s, height, top))
 		return NULL;
-	put_balloons(s, (struct box){MARGIN + COLUMN, top - picture, DETAIL_WIDTH - MARGIN - COLUMN, top});
+	put_balloons(s, (struct box){MARGIN + COLUMN, top - picture, DETAIL_WIDTH - MARGIN - COLUMN,
+				     top});
 	drawing_view(s->d, VIEW_PAPER);
 	set_text(s, (struct point){MARGIN, height - MARGIN}, width, TITLE, true, s->title);
 	put_bar(s, top - picture - 5 * MM);

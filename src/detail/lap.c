@@ -1,14 +1,15 @@
 /* SPDX-License-Identifier: MIT */
-/* Pieces that lap: each lies with its head on what carries it and rests on the piece below. Pieces of even thickness t that show E
-   touch over their whole length when they fall by t in E; a tapered piece touches the one below at its butt only. */
+/* Pieces that lap: each lies with its head on what carries it and rests on the piece below. Pieces
+   of even thickness t that show E touch over their whole length when they fall by t in E; a tapered
+   piece touches the one below at its butt only. */
 #include <math.h>
 
 #include "detail/scene.h"
 
 static bool is_lapped(const struct scene_layer *l)
 {
-	return (scene_is(l, "course") || scene_is(l, "tile") || scene_is(l, "panel")) && l->exposure > 0.0 &&
-	       l->length > l->exposure;
+	return (scene_is(l, "course") || scene_is(l, "tile") || scene_is(l, "panel")) &&
+	       l->exposure > 0.0 && l->length > l->exposure;
 }
 
 void lap_set(struct scene *s)
@@ -20,10 +21,11 @@ void lap_set(struct scene *s)
 
 		if (!is_lapped(l))
 			continue;
-		*p = (struct lap){l->exposure, l->length, l->thickness, l->thickness, l->butt_up, 0, 0};
+		*p = (struct lap){l->exposure, l->length, l->thickness, l->thickness, l->butt_up,
+				  0,           0};
 		/* wood pieces run out thin: thicker than 5/16 in and laid three deep */
-		if (scene_is(l, "course") && l->thickness > 0.3 * M_PER_IN && l->length > 2.1 * l->exposure &&
-		    scene_find(s, "spaced-board"))
+		if (scene_is(l, "course") && l->thickness > 0.3 * M_PER_IN &&
+		    l->length > 2.1 * l->exposure && scene_find(s, "spaced-board"))
 			p->tip = 0.1 * p->t;
 		p->tilt = (p->t - (p->t - p->tip) * p->E / p->L) / p->E;
 		p->base = known(l->base, (double)NAN);

@@ -26,8 +26,8 @@ const struct scene_layer *scene_find(const struct scene *s, const char *kind)
 
 static void take_size(struct scene_layer *l, const char *name, double value)
 {
-#define S(member, text)                 \
-	if (strcmp(name, text) == 0)    \
+#define S(member, text)                                                                            \
+	if (strcmp(name, text) == 0)                                                               \
 		l->member = value;
 	LAYER_SIZES(S)
 #undef S
@@ -73,7 +73,8 @@ static void rename_section(struct scene *s)
 	snprintf(comma, room - (size_t)(comma - s->title), ", seen from above");
 }
 
-/* Where the pitch is not known: 6:12, or 1/4:12 on coverings made for flat roofs, and never less than the covering wants. */
+/* Where the pitch is not known: 6:12, or 1/4:12 on coverings made for flat roofs, and never less
+ * than the covering wants. */
 static double usual_pitch(const struct guide_library *lib, const char *key)
 {
 	double low, high;
@@ -86,14 +87,16 @@ static double usual_pitch(const struct guide_library *lib, const char *key)
 static struct scene_layer *find_lapped(struct scene *s)
 {
 	for (int i = 0; i < s->layers; i++)
-		if (s->layer[i].exposure > 0 && isfinite(s->layer[i].butt_up) && !scene_is(&s->layer[i], "felt-strip"))
+		if (s->layer[i].exposure > 0 && isfinite(s->layer[i].butt_up) &&
+		    !scene_is(&s->layer[i], "felt-strip"))
 			return &s->layer[i];
 	return NULL;
 }
 
-/* Sizes of the job that follow from others. Where the lines of feet differ, the plate is that of the worst line, and the butt is
-   drawn as on it. Felts go with the pieces: interlaid ones with their lower edge twice the exposure above the butt (IRC
-   R905.8.7), the one over the plate across its upper edge. */
+/* Sizes of the job that follow from others. Where the lines of feet differ, the plate is that of
+   the worst line, and the butt is drawn as on it. Felts go with the pieces: interlaid ones with
+   their lower edge twice the exposure above the butt (IRC R905.8.7), the one over the plate across
+   its upper edge. */
 static void fit_to_job(struct scene *s, const struct guide_sizes *sizes)
 {
 	struct scene_layer *piece = find_lapped(s);
@@ -115,7 +118,8 @@ static void fit_to_job(struct scene *s, const struct guide_sizes *sizes)
 	}
 }
 
-/* A pipe wider than usual gets a wider sleeve, with 1/4 in of room all round (common practice), and what sits on it. */
+/* A pipe wider than usual gets a wider sleeve, with 1/4 in of room all round (common practice), and
+ * what sits on it. */
 static void fit_sleeve(struct scene *s)
 {
 	const struct scene_layer *inside = scene_find(s, "pipe-insulation");
@@ -126,15 +130,16 @@ static void fit_sleeve(struct scene *s)
 
 		if (scene_is(l, "sleeve"))
 			more = fmax(0, inside->diameter + 0.5 * M_PER_IN - l->diameter);
-		if (more > 0 && (scene_is(l, "sleeve") || scene_is(l, "cap") || (scene_is(l, "boot") && isfinite(l->diameter)))) {
+		if (more > 0 && (scene_is(l, "sleeve") || scene_is(l, "cap") ||
+				 (scene_is(l, "boot") && isfinite(l->diameter)))) {
 			l->diameter += more;
 			l->of_job = true;
 		}
 	}
 }
 
-bool scene_read(struct scene *s, const struct guide_library *lib, const struct guide_request *request,
-		const char *of, const char *view)
+bool scene_read(struct scene *s, const struct guide_library *lib,
+		const struct guide_request *request, const char *of, const char *view)
 {
 	const struct guide_layer_sink sink = {on_title, on_layer, s};
 	bool is_along = false;

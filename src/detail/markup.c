@@ -17,7 +17,8 @@ void page_head(FILE *f, const char *title, const char *style)
 }
 
 /* A length that must not come out shorter is rounded up. */
-static const char *size_text(char *buf, size_t size, const struct guide_size_row *row, double value, enum unit_system units)
+static const char *size_text(char *buf, size_t size, const struct guide_size_row *row, double value,
+			     enum unit_system units)
 {
 	const double step = units == SYSTEM_US ? M_PER_IN / 8.0 : 0.001;
 
@@ -31,7 +32,8 @@ static const char *size_text(char *buf, size_t size, const struct guide_size_row
 	case GUIDE_COUNT:
 		return number_print(buf, size, value, 0);
 	case GUIDE_HEAT:
-		return quantity_print(buf, size, value, units == SYSTEM_US ? UNIT_DEG_F : UNIT_DEG_C, 0);
+		return quantity_print(buf, size, value,
+				      units == SYSTEM_US ? UNIT_DEG_F : UNIT_DEG_C, 0);
 	}
 	return "";
 }
@@ -60,7 +62,8 @@ void page_sizes(FILE *f, const struct page_request *request)
 	fputs("</dl>\n</section>\n", f);
 }
 
-bool page_figure(FILE *f, const struct lettering *lettering, const struct page_request *request, const char *of, const char *view)
+bool page_figure(FILE *f, const struct lettering *lettering, const struct page_request *request,
+		 const char *of, const char *view)
 {
 	struct drawing *d;
 

@@ -7,19 +7,27 @@
 #include "drawing/svg.h"
 
 static const char style[] =
-	"body{font:1rem/1.5 sans-serif;color:#000;background:#fff;margin:0 auto;padding:0 1rem;max-width:46rem;"
+	"body{font:1rem/1.5 sans-serif;color:#000;background:#fff;margin:0 auto;padding:0 "
+	"1rem;max-width:46rem;"
 	"overflow-wrap:break-word}\n"
-	"h1{font-size:1.6rem;line-height:1.2}h2{font-size:1.3rem;border-top:2px solid #000;padding-top:.5rem}\n"
+	"h1{font-size:1.6rem;line-height:1.2}h2{font-size:1.3rem;border-top:2px solid "
+	"#000;padding-top:.5rem}\n"
 	"h3{font-size:1.1rem}h4{font-size:1rem}\n"
 	"a{color:#000}nav ul{columns:12rem;padding-left:1.2rem}\n"
 	"li{margin:.3rem 0}small{color:#333}\n"
 	".caution{border:2px solid #000;padding:.5rem .75rem}\n"
-	"figure{margin:1rem 0;break-inside:avoid}svg{display:block;width:100%;max-width:32rem;height:auto;border:1px solid #000}\n"
-	"dl{display:grid;grid-template-columns:1fr auto;gap:.2rem 1rem}dt,dd{margin:0}dd{font-weight:bold;text-align:right}\n"
+	"figure{margin:1rem "
+	"0;break-inside:avoid}svg{display:block;box-sizing:border-box;width:100%;max-width:32rem;"
+	"height:auto;border:1px solid #000}\n"
+	"dl{display:grid;grid-template-columns:1fr auto;gap:.2rem "
+	"1rem}dt,dd{margin:0}dd{font-weight:bold;text-align:right}\n"
 	"@page{margin:15mm 16mm}\n"
-	"@media print{body{font-size:9.5pt;line-height:1.35;max-width:none;padding:0}nav{display:none}"
-	"h2,h3,h4{break-after:avoid}.caution,li{break-inside:avoid}li{margin:.1rem 0}p{margin:.4rem 0}"
-	".figures{display:grid;grid-template-columns:1fr 1fr;gap:5mm;align-items:start}svg{max-width:none}figure{margin:0}}\n";
+	"@media "
+	"print{body{font-size:9.5pt;line-height:1.35;max-width:none;padding:0}nav{display:none}"
+	"h2,h3,h4{break-after:avoid}.caution,li{break-inside:avoid}li{margin:.1rem "
+	"0}p{margin:.4rem 0}"
+	".figures{display:grid;grid-template-columns:1fr "
+	"1fr;gap:5mm;align-items:start}svg{max-width:none}figure{margin:0}}\n";
 
 enum open_list { LIST_NONE, LIST_BULLETS, LIST_STEPS };
 

@@ -5,7 +5,7 @@
 
 #include "detail/scene.h"
 
-#define IN(x) ((x) * M_PER_IN)
+#define IN(x) ((x)*M_PER_IN)
 
 void plan_frame(struct scene *s)
 {
@@ -36,20 +36,24 @@ void plan_frame(struct scene *s)
 static void across(struct scene *s, double v, double width, enum drawing_dash dash)
 {
 	if (v > s->v0 && v < s->v1)
-		drawing_line_as(s->d, LAYER_MATERIAL, width, dash, (struct point){s->u0, v}, (struct point){s->u1, v});
+		drawing_line_as(s->d, LAYER_MATERIAL, width, dash, (struct point){s->u0, v},
+				(struct point){s->u1, v});
 }
 
 static void along(struct scene *s, double u, double width, enum drawing_dash dash)
 {
 	if (u > s->u0 && u < s->u1)
-		drawing_line_as(s->d, LAYER_MATERIAL, width, dash, (struct point){u, s->v0}, (struct point){u, s->v1});
+		drawing_line_as(s->d, LAYER_MATERIAL, width, dash, (struct point){u, s->v0},
+				(struct point){u, s->v1});
 }
 
-static void edge(struct scene *s, enum drawing_dash dash, double u0, double v0, double u1, double v1)
+static void edge(struct scene *s, enum drawing_dash dash, double u0, double v0, double u1,
+		 double v1)
 {
 	v0 = fmax(v0, s->v0);
 	v1 = fmin(v1, s->v1);
-	drawing_line_as(s->d, LAYER_MATERIAL, 0.35 * MM, dash, (struct point){u0, v0}, (struct point){u1, v1});
+	drawing_line_as(s->d, LAYER_MATERIAL, 0.35 * MM, dash, (struct point){u0, v0},
+			(struct point){u1, v1});
 }
 
 /* A sheet from -down to up: dashed where pieces of covering lie on it. */
@@ -61,7 +65,10 @@ static void sheet(struct scene *s, struct scene_layer *l, bool hidden)
 	if (isnan(side) || isnan(up))
 		return;
 	if (!hidden)
-		scene_shape(s, 0, FILL_LIGHT, (const struct point[]){{-side, -down}, {side, -down}, {side, cover}, {-side, cover}}, 4);
+		scene_shape(s, 0, FILL_LIGHT,
+			    (const struct point[]){
+				    {-side, -down}, {side, -down}, {side, cover}, {-side, cover}},
+			    4);
 	edge(s, hidden ? DASH_DASHED : DASH_SOLID, -side, -down, side, -down);
 	edge(s, DASH_SOLID, -side, -down, -side, cover);
 	edge(s, DASH_SOLID, side, -down, side, cover);
@@ -88,7 +95,8 @@ static void ring(struct scene *s, struct scene_layer *l, enum fill fill)
 	const double turn = (double)(l - s->layer) - 0.5 * s->layers;
 
 	for (int i = 0; i < 48; i++)
-		at[i] = (struct point){r * cos(2 * PI * i / 48), stretch * r * sin(2 * PI * i / 48)};
+		at[i] = (struct point){r * cos(2 * PI * i / 48),
+				       stretch * r * sin(2 * PI * i / 48)};
 	drawing_shape(s->d, LAYER_MATERIAL, 0.3 * MM, fill, at, 48);
 	/* each ring is pointed at from a side of its own */
 	scene_point(l, r * cos(0.5 * turn), r * sin(0.5 * turn) * stretch);
@@ -101,7 +109,8 @@ static void rows(struct scene *s, struct scene_layer *l)
 
 		if (scene_is(l, "clamp")) {
 			if (u - l->side > s->u0 && u + l->side < s->u1)
-				scene_box(s, FILL_LIGHT, u - l->side, -known(l->down, IN(1)), u + l->side, known(l->up, IN(1)));
+				scene_box(s, FILL_LIGHT, u - l->side, -known(l->down, IN(1)),
+					  u + l->side, known(l->up, IN(1)));
 			continue;
 		}
 		along(s, u - l->side, 0.35 * MM, DASH_SOLID);
@@ -111,19 +120,23 @@ static void rows(struct scene *s, struct scene_layer *l)
 			along(s, u + 2 * l->side, 0.18 * MM, DASH_SOLID);
 		}
 	}
-	scene_point(l, scene_is(l, "clamp") ? 0.8 * l->side : l->spacing, scene_is(l, "clamp") ? 0 : 0.7 * s->v1);
+	scene_point(l, scene_is(l, "clamp") ? 0.8 * l->side : l->spacing,
+		    scene_is(l, "clamp") ? 0 : 0.7 * s->v1);
 }
 
 static void screws(struct scene *s, struct scene_layer *l)
 {
 	const struct scene_layer *post = scene_find(s, "post"), *hook = scene_find(s, "hook");
-	const double off = post ? fmax(IN(1), 1.35 * post->diameter / 2) : 0, up = hook ? 0.6 * hook->up : 0;
+	const double off = post ? fmax(IN(1), 1.35 * post->diameter / 2) : 0,
+		     up = hook ? 0.6 * hook->up : 0;
 
 	if (scene_find(s, "clamp"))
 		return;
-	drawing_circle(s->d, LAYER_MATERIAL, FILL_BLACK, (struct point){0, up + off}, fmax(l->diameter, 0.8 * s->paper));
+	drawing_circle(s->d, LAYER_MATERIAL, FILL_BLACK, (struct point){0, up + off},
+		       fmax(l->diameter, 0.8 * s->paper));
 	if (off > 0)
-		drawing_circle(s->d, LAYER_MATERIAL, FILL_BLACK, (struct point){0, up - off}, fmax(l->diameter, 0.8 * s->paper));
+		drawing_circle(s->d, LAYER_MATERIAL, FILL_BLACK, (struct point){0, up - off},
+			       fmax(l->diameter, 0.8 * s->paper));
 	scene_point(l, 0, up + off);
 }
 
@@ -143,7 +156,8 @@ static void covered(struct scene *s, struct scene_layer *l)
 		along(s, l->side, 0.25 * MM, DASH_DASHED);
 		scene_point(l, l->side, s->v0 + 0.06 * (s->v1 - s->v0));
 	} else if (scene_is(l, "batten") && s->lap.E > 0) {
-		for (double head = s->lap.butt + s->lap.L - 6 * s->lap.E; head < s->v1 + l->breadth; head += s->lap.E) {
+		for (double head = s->lap.butt + s->lap.L - 6 * s->lap.E; head < s->v1 + l->breadth;
+		     head += s->lap.E) {
 			across(s, head, 0.18 * MM, DASH_SHORT_DASH);
 			across(s, head - l->breadth, 0.18 * MM, DASH_SHORT_DASH);
 			if (head < s->v1)
@@ -165,15 +179,18 @@ static void visible(struct scene *s, struct scene_layer *l)
 		sheet(s, l, false);
 	else if (scene_is(l, "boot") && isfinite(l->side))
 		sheet(s, l, false);
-	else if (scene_is(l, "boot") || scene_is(l, "boss") || scene_is(l, "sleeve") || scene_is(l, "pipe-insulation") ||
-		 scene_is(l, "post") || (scene_is(l, "patch") && isfinite(l->diameter)))
+	else if (scene_is(l, "boot") || scene_is(l, "boss") || scene_is(l, "sleeve") ||
+		 scene_is(l, "pipe-insulation") || scene_is(l, "post") ||
+		 (scene_is(l, "patch") && isfinite(l->diameter)))
 		ring(s, l, FILL_WHITE);
 	else if (scene_is(l, "pipe"))
 		ring(s, l, FILL_GREY);
-	else if (scene_is(l, "seam") || scene_is(l, "rib") || (scene_is(l, "clamp") && l->spacing > 0))
+	else if (scene_is(l, "seam") || scene_is(l, "rib") ||
+		 (scene_is(l, "clamp") && l->spacing > 0))
 		rows(s, l);
 	else if (scene_is(l, "clamp") || scene_is(l, "foot") || scene_is(l, "hook")) {
-		scene_box(s, FILL_LIGHT, -l->side, -known(l->down, l->side), l->side, known(l->up, l->side));
+		scene_box(s, FILL_LIGHT, -l->side, -known(l->down, l->side), l->side,
+			  known(l->up, l->side));
 		scene_point(l, 0.8 * l->side, -0.5 * known(l->down, l->side));
 	} else if (scene_is(l, "screw") || scene_is(l, "bolt"))
 		screws(s, l);
@@ -193,7 +210,8 @@ void plan_paint(struct scene *s)
 {
 	scene_box(s, FILL_WHITE, s->u0, s->v0, s->u1, s->v1);
 	for (int i = 0; i < s->layers; i++)
-		if (s->lap.E > 0 && s->layer[i].exposure > 0 && s->layer[i].length > 0 && !scene_is(&s->layer[i], "felt-strip"))
+		if (s->lap.E > 0 && s->layer[i].exposure > 0 && s->layer[i].length > 0 &&
+		    !scene_is(&s->layer[i], "felt-strip"))
 			courses(s, &s->layer[i]);
 	for (int i = 0; i < s->layers; i++)
 		covered(s, &s->layer[i]);
@@ -205,7 +223,8 @@ void plan_paint(struct scene *s)
 		if (is_flat(&s->layer[i]))
 			visible(s, &s->layer[i]);
 	for (int i = 0; i < s->layers; i++)
-		if (!is_flat(&s->layer[i]) && !is_driven(&s->layer[i]) && !scene_is(&s->layer[i], "patch"))
+		if (!is_flat(&s->layer[i]) && !is_driven(&s->layer[i]) &&
+		    !scene_is(&s->layer[i], "patch"))
 			visible(s, &s->layer[i]);
 	for (int i = 0; i < s->layers; i++)
 		if (is_driven(&s->layer[i]))

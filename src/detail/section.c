@@ -1,21 +1,23 @@
 /* SPDX-License-Identifier: MIT */
-/* A section: what lies on what, how far the drawing reaches, and the painting in the order of the layers. */
+/* A section: what lies on what, how far the drawing reaches, and the painting in the order of the
+ * layers. */
 #include <math.h>
 #include <string.h>
 
 #include "detail/scene.h"
 
-#define IN(x) ((x) * M_PER_IN)
+#define IN(x) ((x)*M_PER_IN)
 
 static bool spans_roof(const struct scene_layer *l)
 {
-	return scene_is(l, "underlayment") || scene_is(l, "insulation-board") || scene_is(l, "membrane") ||
-	       scene_is(l, "gravel") || scene_is(l, "foam");
+	return scene_is(l, "underlayment") || scene_is(l, "insulation-board") ||
+	       scene_is(l, "membrane") || scene_is(l, "gravel") || scene_is(l, "foam");
 }
 
 static bool carries(const struct scene_layer *l)
 {
-	return scene_is(l, "rafter") || scene_is(l, "purlin") || scene_is(l, "deck") || scene_is(l, "spaced-board");
+	return scene_is(l, "rafter") || scene_is(l, "purlin") || scene_is(l, "deck") ||
+	       scene_is(l, "spaced-board");
 }
 
 /* Deck and what is below it hang from the origin. */
@@ -35,7 +37,8 @@ static void stack_below(struct scene *s)
 
 static void stack_above(struct scene *s)
 {
-	double whole = 0, here = 0; /* tops of what spans the roof, and of what lies round the hole */
+	double whole = 0,
+	       here = 0; /* tops of what spans the roof, and of what lies round the hole */
 
 	for (int i = 0; i < s->layers; i++) {
 		struct scene_layer *l = &s->layer[i];
@@ -52,7 +55,8 @@ static void stack_above(struct scene *s)
 			here += t;
 		} else if (scene_is(l, "patch") && isnan(l->diameter)) {
 			here += t;
-		} else if (s->lap.E > 0 && isnan(s->lap.base) && fabs(l->exposure - s->lap.E) < 1e-9) {
+		} else if (s->lap.E > 0 && isnan(s->lap.base) &&
+			   fabs(l->exposure - s->lap.E) < 1e-9) {
 			s->lap.base = here;
 		} else if (scene_is(l, "panel")) {
 			here = whole = l->foot + t;
@@ -69,10 +73,12 @@ double section_height(const struct scene *s)
 		const struct scene_layer *l = &s->layer[i];
 		double h = known(l->height, 0);
 
-		if (scene_is(l, "foot") || scene_is(l, "clamp") || scene_is(l, "boss") || scene_is(l, "cap"))
+		if (scene_is(l, "foot") || scene_is(l, "clamp") || scene_is(l, "boss") ||
+		    scene_is(l, "cap"))
 			h += known(l->base, scene_surface(s)) + IN(1);
 		if (scene_is(l, "foot") && scene_find(s, "clamp"))
-			h += known(scene_find(s, "clamp")->height, 0) + known(scene_find(s, "clamp")->base, 0);
+			h += known(scene_find(s, "clamp")->height, 0) +
+			     known(scene_find(s, "clamp")->base, 0);
 		if (scene_is(l, "hook"))
 			h = scene_surface(s) + IN(4);
 		most = fmax(most, h);
@@ -88,7 +94,9 @@ static double lowest(const struct scene *s)
 	for (int i = 0; i < s->layers; i++) {
 		const struct scene_layer *l = &s->layer[i];
 		const bool from_foot = scene_find(s, "foot") != NULL && !scene_find(s, "clamp");
-		const double head = from_foot ? scene_surface(s) + known(scene_find(s, "foot")->base, IN(0.5)) : IN(0.25);
+		const double head =
+			from_foot ? scene_surface(s) + known(scene_find(s, "foot")->base, IN(0.5))
+				  : IN(0.25);
 
 		if ((scene_is(l, "screw") || scene_is(l, "bolt")) && !scene_find(s, "clamp"))
 			low = fmin(low, head - l->length - IN(0.75));
@@ -132,7 +140,8 @@ static void reach(struct scene *s)
 
 static void add_to_bound(struct scene *s, double u, double v)
 {
-	const double x = u * cos(s->theta) - v * sin(s->theta), y = u * sin(s->theta) + v * cos(s->theta);
+	const double x = u * cos(s->theta) - v * sin(s->theta),
+		     y = u * sin(s->theta) + v * cos(s->theta);
 
 	s->bound.x0 = fmin(s->bound.x0, x);
 	s->bound.x1 = fmax(s->bound.x1, x);
@@ -227,7 +236,8 @@ void scene_box(struct scene *s, enum fill fill, double u0, double v0, double u1,
 	scene_shape(s, -1, fill, (const struct point[]){{u0, v0}, {u1, v0}, {u1, v1}, {u0, v1}}, 4);
 }
 
-void scene_line(struct scene *s, double width, enum drawing_dash dash, const struct point *at, int n)
+void scene_line(struct scene *s, double width, enum drawing_dash dash, const struct point *at,
+		int n)
 {
 	for (int i = 1; i < n; i++) {
 		struct point a = at[i - 1], b = at[i];

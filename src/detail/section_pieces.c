@@ -4,23 +4,29 @@
 
 #include "detail/scene.h"
 
-#define IN(x) ((x) * M_PER_IN)
+#define IN(x) ((x)*M_PER_IN)
 /* Sheets thinner than this on paper become a heavy line. */
 #define THIN_SHEET (0.7 * MM)
 #define HEAVY (0.6 * MM)
 
-static void hatched(struct scene *s, double u0, double v0, double u1, double v1, double angle, double pitch)
+static void hatched(struct scene *s, double u0, double v0, double u1, double v1, double angle,
+		    double pitch)
 {
-	const struct point at[] = {{fmax(u0, s->u0), v0}, {fmin(u1, s->u1), v0}, {fmin(u1, s->u1), v1}, {fmax(u0, s->u0), v1}};
+	const struct point at[] = {{fmax(u0, s->u0), v0},
+				   {fmin(u1, s->u1), v0},
+				   {fmin(u1, s->u1), v1},
+				   {fmax(u0, s->u0), v1}};
 
 	if (at[1].x > at[0].x)
 		drawing_hatch(s->d, LAYER_HATCH, at, 4, angle, pitch);
 }
 
-static void flat_sheet(struct scene *s, double u0, double u1, double foot, double t, enum fill fill, enum drawing_dash dash)
+static void flat_sheet(struct scene *s, double u0, double u1, double foot, double t, enum fill fill,
+		       enum drawing_dash dash)
 {
 	if (t / s->paper * MM < THIN_SHEET)
-		scene_line(s, HEAVY, dash, (const struct point[]){{u0, foot + t / 2}, {u1, foot + t / 2}}, 2);
+		scene_line(s, HEAVY, dash,
+			   (const struct point[]){{u0, foot + t / 2}, {u1, foot + t / 2}}, 2);
 	else
 		scene_box(s, fill, u0, foot, u1, foot + t);
 }
@@ -41,9 +47,12 @@ static void framing(struct scene *s, struct scene_layer *l)
 		scene_point(l, 0, (low + top) / 2);
 		return;
 	}
-	scene_shape(s, 0, FILL_LIGHT, (const struct point[]){{s->u0, low}, {s->u1, low}, {s->u1, top}, {s->u0, top}}, 4);
+	scene_shape(s, 0, FILL_LIGHT,
+		    (const struct point[]){{s->u0, low}, {s->u1, low}, {s->u1, top}, {s->u0, top}},
+		    4);
 	scene_line(s, 0.25 * MM, DASH_SOLID, (const struct point[]){{s->u0, top}, {s->u1, top}}, 2);
-	scene_line(s, 0.25 * MM, low > l->foot ? DASH_DASH_DOT : DASH_SOLID, (const struct point[]){{s->u0, low}, {s->u1, low}}, 2);
+	scene_line(s, 0.25 * MM, low > l->foot ? DASH_DASH_DOT : DASH_SOLID,
+		   (const struct point[]){{s->u0, low}, {s->u1, low}}, 2);
 	scene_point(l, s->u0 + 0.12 * (s->u1 - s->u0), (low + top) / 2);
 }
 
@@ -51,7 +60,8 @@ static void boards(struct scene *s, struct scene_layer *l, double first)
 {
 	double shown = (double)NAN;
 
-	for (double u = first + ceil((s->u0 - first - l->breadth) / l->spacing) * l->spacing; u < s->u1; u += l->spacing) {
+	for (double u = first + ceil((s->u0 - first - l->breadth) / l->spacing) * l->spacing;
+	     u < s->u1; u += l->spacing) {
 		if (fmin(u + l->breadth, s->u1) - fmax(u, s->u0) < IN(0.3))
 			continue;
 		scene_box(s, FILL_WHITE, u, l->foot, u + l->breadth, l->foot + l->thickness);
@@ -79,12 +89,14 @@ static void lapped(struct scene *s, struct scene_layer *l)
 						   {butt, lap_top(p, butt, butt)}},
 			    4);
 	}
-	scene_point(l, p->butt + fmin(1.0 * p->E, (s->u1 - p->butt) / 2), lap_top(p, p->butt, p->butt + 0.3 * p->E));
+	scene_point(l, p->butt + fmin(1.0 * p->E, (s->u1 - p->butt) / 2),
+		    lap_top(p, p->butt, p->butt + 0.3 * p->E));
 	l->at.y = lap_top(p, p->butt, l->at.x) - p->t / 2;
 }
 
 /* A sheet woven into the pieces, from u0 to u1, raised by `more`. */
-static void woven(struct scene *s, double u0, double u1, double more, double width, enum drawing_dash dash, double turn_up)
+static void woven(struct scene *s, double u0, double u1, double more, double width,
+		  enum drawing_dash dash, double turn_up)
 {
 	const struct lap *p = &s->lap;
 	double butt = p->butt - p->E, a = u0;
@@ -102,18 +114,24 @@ static void woven(struct scene *s, double u0, double u1, double more, double wid
 		else if (a < head - 1e-9 && head < b)
 			b = head;
 		scene_line(s, width, dash,
-			   (const struct point[]){{a, lap_woven(p, a + 1e-6) + more}, {b, lap_woven(p, b - 1e-6) + more}}, 2);
+			   (const struct point[]){{a, lap_woven(p, a + 1e-6) + more},
+						  {b, lap_woven(p, b - 1e-6) + more}},
+			   2);
 		if (b < u1 - 1e-9)
 			scene_line(s, width, dash,
-				   (const struct point[]){{b, lap_woven(p, b - 1e-6) + more}, {b, lap_woven(p, b + 1e-6) + more}}, 2);
+				   (const struct point[]){{b, lap_woven(p, b - 1e-6) + more},
+							  {b, lap_woven(p, b + 1e-6) + more}},
+				   2);
 		a = b;
 	}
 	end = (struct point){u1, lap_woven(p, u1 - 1e-6) + more};
 	if (turn_up > 0)
-		scene_line(s, width, dash, (const struct point[]){end, {u1 - turn_up, end.y + turn_up}}, 2);
+		scene_line(s, width, dash,
+			   (const struct point[]){end, {u1 - turn_up, end.y + turn_up}}, 2);
 }
 
-/* Strips laid between the courses: each lies on the lowest piece that is there at its lower edge. */
+/* Strips laid between the courses: each lies on the lowest piece that is there at its lower edge.
+ */
 static void strips(struct scene *s, struct scene_layer *l)
 {
 	const struct lap *p = &s->lap;
@@ -126,7 +144,9 @@ static void strips(struct scene *s, struct scene_layer *l)
 		const double head = fmin(butt + p->L, u + l->length);
 
 		scene_line(s, 0.45 * MM, DASH_SHORT_DASH,
-			   (const struct point[]){{u, lap_top(p, butt, u)}, {head, lap_top(p, butt, head)}, {u + l->length, p->base}},
+			   (const struct point[]){{u, lap_top(p, butt, u)},
+						  {head, lap_top(p, butt, head)},
+						  {u + l->length, p->base}},
 			   3);
 	}
 	scene_point(l, s->u0 + IN(1.5), p->base + 0.01 * p->t);
@@ -154,7 +174,8 @@ static void stones(struct scene *s, struct scene_layer *l)
 	const double r = l->thickness / 2;
 
 	for (double u = s->u0 + r; u < s->u1 - r; u += 2.1 * r)
-		drawing_circle(s->d, LAYER_MATERIAL, FILL_WHITE, (struct point){u, l->foot + r}, 0.9 * r);
+		drawing_circle(s->d, LAYER_MATERIAL, FILL_WHITE, (struct point){u, l->foot + r},
+			       0.9 * r);
 	scene_point(l, s->u1 - IN(1.5), l->foot + r);
 }
 
@@ -163,7 +184,8 @@ static void spanning(struct scene *s, struct scene_layer *l)
 	const double top = l->foot + l->thickness;
 	const bool felt = scene_is(l, "underlayment");
 
-	flat_sheet(s, s->u0, s->u1, l->foot, l->thickness, scene_is(l, "membrane") ? FILL_GREY : FILL_WHITE,
+	flat_sheet(s, s->u0, s->u1, l->foot, l->thickness,
+		   scene_is(l, "membrane") ? FILL_GREY : FILL_WHITE,
 		   felt ? DASH_DASHED : DASH_SOLID);
 	if (scene_is(l, "insulation-board") || scene_is(l, "foam")) {
 		hatched(s, s->u0, l->foot, s->u1, top, 0.8, 2.4 * MM);
@@ -178,17 +200,22 @@ static void spanning(struct scene *s, struct scene_layer *l)
 static void ribs(struct scene *s, struct scene_layer *l)
 {
 	for (int k = -3; k <= 3; k++) {
-		const double u = k * l->spacing, side = l->side, foot = scene_find(s, "panel") ? scene_find(s, "panel")->foot : 0;
+		const double u = k * l->spacing, side = l->side,
+			     foot = scene_find(s, "panel") ? scene_find(s, "panel")->foot : 0;
 
 		if (scene_is(l, "rib"))
 			scene_shape(s, 0.45 * MM, FILL_WHITE,
-				    (const struct point[]){{u - 2 * side, foot}, {u + 2 * side, foot},
-							   {u + side, foot + l->height}, {u - side, foot + l->height}},
+				    (const struct point[]){{u - 2 * side, foot},
+							   {u + 2 * side, foot},
+							   {u + side, foot + l->height},
+							   {u - side, foot + l->height}},
 				    4);
 		else
 			scene_shape(s, 0.45 * MM, FILL_GREY,
-				    (const struct point[]){{u - side, foot}, {u + side, foot},
-							   {u + side, foot + l->height}, {u - side, foot + l->height}},
+				    (const struct point[]){{u - side, foot},
+							   {u + side, foot},
+							   {u + side, foot + l->height},
+							   {u - side, foot + l->height}},
 				    4);
 	}
 	scene_point(l, l->spacing < s->u1 ? l->spacing : 0, known(l->height, 0) / 2 + s->cursor);
@@ -203,8 +230,10 @@ void section_piece(struct scene *s, struct scene_layer *l)
 	else if (scene_is(l, "batten"))
 		boards(s, l, s->lap.E > 0 ? s->lap.butt + s->lap.L - l->breadth : 0);
 	else if (scene_is(l, "block")) {
-		scene_box(s, FILL_WHITE, -known(l->down, l->side), l->foot, known(l->up, l->side), l->foot + l->thickness);
-		hatched(s, -known(l->down, l->side), l->foot, known(l->up, l->side), l->foot + l->thickness, 0.5, 1.6 * MM);
+		scene_box(s, FILL_WHITE, -known(l->down, l->side), l->foot, known(l->up, l->side),
+			  l->foot + l->thickness);
+		hatched(s, -known(l->down, l->side), l->foot, known(l->up, l->side),
+			l->foot + l->thickness, 0.5, 1.6 * MM);
 		scene_point(l, -0.8 * known(l->down, l->side), l->foot + l->thickness / 2);
 	} else if (s->lap.E > 0 && l->length > 0 && l->exposure > 0 && !scene_is(l, "felt-strip"))
 		lapped(s, l);
@@ -212,13 +241,14 @@ void section_piece(struct scene *s, struct scene_layer *l)
 		strips(s, l);
 	else if (scene_is(l, "gravel"))
 		stones(s, l);
-	else if (scene_is(l, "deck") || scene_is(l, "underlayment") || scene_is(l, "insulation-board") ||
-		 scene_is(l, "membrane") || scene_is(l, "foam") || scene_is(l, "panel") || scene_is(l, "course") ||
+	else if (scene_is(l, "deck") || scene_is(l, "underlayment") ||
+		 scene_is(l, "insulation-board") || scene_is(l, "membrane") ||
+		 scene_is(l, "foam") || scene_is(l, "panel") || scene_is(l, "course") ||
 		 scene_is(l, "tile"))
 		spanning(s, l);
 	else if (scene_is(l, "seam") || scene_is(l, "rib"))
 		ribs(s, l);
-	else if (scene_is(l, "plate") || scene_is(l, "deck-flashing") || scene_is(l, "felt-strip") ||
-		 (scene_is(l, "patch") && isnan(l->diameter)))
+	else if (scene_is(l, "plate") || scene_is(l, "deck-flashing") ||
+		 scene_is(l, "felt-strip") || (scene_is(l, "patch") && isnan(l->diameter)))
 		sheet_round_hole(s, l);
 }

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* The key to an unknown roof: questions and answers in the order of the file, and what a page says of its own look. */
+/* The key to an unknown roof: questions and answers in the order of the file, and what a page says
+ * of its own look. */
 #include "guide/guide.h"
 
 #include <string.h>
@@ -29,8 +30,8 @@ static int number_of(const xmlNode *key, const char *id)
 	return 0;
 }
 
-static void hand_out_answer(const xmlNode *key, const xmlNode *node, const struct guide_request *request,
-			    const struct guide_key_sink *sink)
+static void hand_out_answer(const xmlNode *key, const xmlNode *node,
+			    const struct guide_request *request, const struct guide_key_sink *sink)
 {
 	char text[GUIDE_TEXT_MAX];
 	struct guide_answer a = {.coverings = node_attribute(node, "covering"),
@@ -42,7 +43,8 @@ static void hand_out_answer(const xmlNode *key, const xmlNode *node, const struc
 		sink->answer(sink->context, &a);
 }
 
-bool guide_key(const struct guide_library *lib, enum unit_system units, const struct guide_key_sink *sink)
+bool guide_key(const struct guide_library *lib, enum unit_system units,
+	       const struct guide_key_sink *sink)
 {
 	const struct guide_request request = {.units = units};
 	const xmlNode *key = key_of(lib);
@@ -66,8 +68,8 @@ bool guide_key(const struct guide_library *lib, enum unit_system units, const st
 	return key != NULL;
 }
 
-bool guide_recognise(const struct guide_library *lib, const char *covering, const char *element, enum unit_system units,
-		     char *buf, size_t size)
+bool guide_recognise(const struct guide_library *lib, const char *covering, const char *element,
+		     enum unit_system units, char *buf, size_t size)
 {
 	const struct guide_entry *e = guide_table_find(&lib->page, covering);
 	const struct guide_request request = {.units = units};

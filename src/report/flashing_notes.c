@@ -79,6 +79,9 @@ static void add_lines(struct document *d, const struct format *f, const struct j
 						      : "the eave edge: measure the first butt "
 							"line and give roof.first-butt",
 		show_tape(f, PIPE_GAP));
+	document_add(d, BLOCK_PARAGRAPH, 0,
+	             "Where the joints between the pieces of a course lie is not known here: look on "
+	             "the roof that no hole comes on one.");
 	if (isnan(job->roof.piece_length))
 		document_add(d, BLOCK_PARAGRAPH, 0,
 		             "The plate cannot be sized: measure the whole length of a piece and "

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
-/* The key to an unknown roof, as text: numbered questions, answers that send the reader on or name coverings, and then what
-   each covering says of itself. */
+/* The key to an unknown roof, as text: numbered questions, answers that send the reader on or name
+   coverings, and then what each covering says of itself. */
 #include <stdio.h>
 #include <string.h>
 
@@ -41,33 +41,39 @@ static void on_answer(void *context, const struct guide_answer *a)
 	if (a->next > 0)
 		document_add(w->d, BLOCK_BULLET, 0, "%s Go to %d.", a->text, a->next);
 	else
-		document_add(w->d, BLOCK_BULLET, 0, "%s -> %s", a->text, joined(w->d, a->coverings));
+		document_add(w->d, BLOCK_BULLET, 0, "%s -> %s", a->text,
+			     joined(w->d, a->coverings));
 }
 
 /* Look, lower edges and sound in one paragraph, to hold against the roof. */
-static void add_looks(struct document *d, const struct guide_library *lib, const char *key, enum unit_system units)
+static void add_looks(struct document *d, const struct guide_library *lib, const char *key,
+		      enum unit_system units)
 {
 	static const struct {
 		const char *element, *words;
-	} row[] = {{"look", "Look"}, {"butts", "Lower edges"}, {"lines", "Lines"}, {"sound", "Sound"}, {"weight", "Weight"}};
+	} row[] = {{"look", "Look"},   {"butts", "Lower edges"}, {"thickness", "Thickness"},
+		   {"lines", "Lines"}, {"sound", "Sound"},       {"weight", "Weight"},
+		   {"age", "Age"}};
 	char text[GUIDE_CLAIM_MAX];
 	const char *all = "";
 
 	for (size_t i = 0; i < sizeof row / sizeof *row; i++)
 		if (guide_recognise(lib, key, row[i].element, units, text, sizeof text))
-			all = document_text(d, "%s%s%s: %s", all, *all ? " " : "", row[i].words, text);
+			all = document_text(d, "%s%s%s: %s", all, *all ? " " : "", row[i].words,
+					    text);
 	document_pair(d, key, "", "%s", *all ? all : "-");
 }
 
 void guide_report_key(struct document *d, const struct guide_library *lib, enum unit_system units)
 {
-	struct walk w = { d, 0 };
-	const struct guide_key_sink sink = { on_question, on_answer, &w };
+	struct walk w = {d, 0};
+	const struct guide_key_sink sink = {on_question, on_answer, &w};
 
 	document_add(d, BLOCK_HEADING, 1, "Which covering is this?");
 	document_add(d, BLOCK_PARAGRAPH, 0,
-	             "Begin at 1. Look only: break, lift and drill nothing until you know what it is. When two answers fit, or none, "
-	             "take the covering `unknown`.");
+		     "Begin at 1. Look only: break, lift and drill nothing until you know what it "
+		     "is. When two answers fit, or none, "
+		     "take the covering `unknown`.");
 	if (!guide_key(lib, units, &sink)) {
 		document_add(d, BLOCK_PARAGRAPH, 0, "This library has no key.");
 		return;

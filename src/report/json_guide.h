@@ -7,8 +7,10 @@
 #include "report/json_value.h"
 
 /* The member "key": questions with their answers; empty where the library has none. */
-void put_guide_key(struct json *j, json_t *root, const struct guide_library *lib, enum unit_system units);
+void put_guide_key(struct json *j, json_t *root, const struct guide_library *lib,
+		   enum unit_system units);
 /* The member "recognise" of a covering in the list. */
-void put_recognise(struct json *j, json_t *page, const struct guide_library *lib, const char *key, enum unit_system units);
+void put_recognise(struct json *j, json_t *page, const struct guide_library *lib, const char *key,
+		   enum unit_system units);
 
 #endif

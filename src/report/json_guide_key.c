@@ -47,17 +47,20 @@ static void on_answer(void *context, const struct guide_answer *a)
 	put_keys(w->j, put_array(w->j, object, "coverings"), a->coverings);
 }
 
-void put_guide_key(struct json *j, json_t *root, const struct guide_library *lib, enum unit_system units)
+void put_guide_key(struct json *j, json_t *root, const struct guide_library *lib,
+		   enum unit_system units)
 {
-	struct walk w = { j, put_array(j, root, "key"), NULL };
-	const struct guide_key_sink sink = { on_question, on_answer, &w };
+	struct walk w = {j, put_array(j, root, "key"), NULL};
+	const struct guide_key_sink sink = {on_question, on_answer, &w};
 
 	guide_key(lib, units, &sink);
 }
 
-void put_recognise(struct json *j, json_t *page, const struct guide_library *lib, const char *key, enum unit_system units)
+void put_recognise(struct json *j, json_t *page, const struct guide_library *lib, const char *key,
+		   enum unit_system units)
 {
-	static const char *const element[] = { "look", "butts", "thickness", "lines", "sound", "weight", "age" };
+	static const char *const element[] = {"look",  "butts",  "thickness", "lines",
+					      "sound", "weight", "age"};
 	json_t *object = put_object(j, page, "recognise");
 	char text[GUIDE_CLAIM_MAX];
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* Feet in the courses of the covering. Expected places are worked out by hand beside each case. The least distance of 1 in to the
-   butt above is common practice; that a line moving up stops 1 in above a butt, and 2 in beside a seam, are our rules. */
+/* Feet in the courses of the covering. Expected places are worked out by hand beside each case. The
+   least distance of 1 in to the butt above is common practice; that a line moving up stops 1 in
+   above a butt, and 2 in beside a seam, are our rules. */
 #include <math.h>
 #include <string.h>
 
@@ -30,7 +31,8 @@ static const struct attachment *first_of(const struct pass *p, int line)
 	return &p->attachment[p->line[line].first];
 }
 
-/* Shingles that show 5-5/8 in from the eave edge on; lines at 60 + 16 = 76 in and 60 + 96 - 16 = 140 in. */
+/* Shingles that show 5-5/8 in from the eave edge on; lines at 60 + 16 = 76 in and 60 + 96 - 16 =
+ * 140 in. */
 static struct job shingle(void)
 {
 	struct job job = sample_job();
@@ -40,7 +42,8 @@ static struct job shingle(void)
 }
 
 /* 76 = 13 x 5.625 + 2.875; 140 = 24 x 5.625 + 5.
-   The plate by the lap: 13.25 - 5.625 = 7.625 in, or 3 / sin(22.62 deg) = 7.8 in below 8:12, above the butt. */
+   The plate by the lap: 13.25 - 5.625 = 7.625 in, or 3 / sin(22.62 deg) = 7.8 in below 8:12, above
+   the butt. */
 static void test_places(void **state)
 {
 	const struct job job = shingle();
@@ -65,7 +68,8 @@ static void test_places(void **state)
 	assert_false(has(REMARK_COURSE_MOVED));
 }
 
-/* The upper clamps may sit 16 in to 16-3/8 in from the edge: just enough, one sixteenth less is not. */
+/* The upper clamps may sit 16 in to 16-3/8 in from the edge: just enough, one sixteenth less is
+ * not. */
 static void test_moves_within_range(void **state)
 {
 	struct job job = shingle();
@@ -82,7 +86,8 @@ static void test_moves_within_range(void **state)
 	assert_true(has(REMARK_COURSE_CLOSE));
 }
 
-/* Lower line at 60 + 18 = 78 in = 13 x 5.625 + 4.875, 3/4 in below a butt: it may only move up, past the butt, by 1-3/4 in. */
+/* Lower line at 60 + 18 = 78 in = 13 x 5.625 + 4.875, 3/4 in below a butt: it may only move up,
+ * past the butt, by 1-3/4 in. */
 static void test_lower_line_moves_up(void **state)
 {
 	struct job job = shingle();
@@ -126,9 +131,10 @@ static void test_unmeasured(void **state)
 	assert_int_equal(first_of(&r.pass[r.judged], 0)->course.landing, LANDING_UNKNOWN);
 }
 
-/* Concrete tile 16-1/2 in long that shows 13-1/2 in: heads, and the upper edges of the battens, are 3 in above each butt; a
-   batten of 1-1/2 in with 1/2 in on both sides spans 1 in to 3-1/2 in. First butt at 3-1/2 in: the lower line at 76 in is 5 x 13.5 +
-   5 in up (well), the upper at 140 in 10 x 13.5 + 1.5 in (batten). */
+/* Concrete tile 16-1/2 in long that shows 13-1/2 in: heads, and the upper edges of the battens, are
+   3 in above each butt; a batten of 1-1/2 in with 1/2 in on both sides spans 1 in to 3-1/2 in.
+   First butt at 3-1/2 in: the lower line at 76 in is 5 x 13.5 + 5 in up (well), the upper at 140 in
+   10 x 13.5 + 1.5 in (batten). */
 static void test_battens(void **state)
 {
 	struct job job = shingle();
@@ -150,7 +156,8 @@ static void test_battens(void **state)
 	assert_near(p->move_down, IN(0.5), 1e-9);
 }
 
-/* Seams every 16 in from 10 in: rafters at 8 + 16 k lie 2 in beside a seam, which is enough; from 9 in they do not. */
+/* Seams every 16 in from 10 in: rafters at 8 + 16 k lie 2 in beside a seam, which is enough; from 9
+ * in they do not. */
 static void test_seams(void **state)
 {
 	struct job job = shingle();
@@ -167,7 +174,8 @@ static void test_seams(void **state)
 	assert_true(has(REMARK_SEAM_CLOSE));
 }
 
-/* Wherever the courses begin: a line is never moved out of its range, and the way told does land well. */
+/* Wherever the courses begin: a line is never moved out of its range, and the way told does land
+ * well. */
 static void test_every_start(void **state)
 {
 	(void)state;
@@ -186,7 +194,8 @@ static void test_every_start(void **state)
 			if (c->landing == LANDING_WELL)
 				assert_true(c->below > IN(1) - 1e-9);
 			else
-				assert_true(c->below < IN(1) && c->move_down > 0 && c->move_up > 0 && !c->can_move);
+				assert_true(c->below < IN(1) && c->move_down > 0 &&
+					    c->move_up > 0 && !c->can_move);
 		}
 	}
 }
@@ -194,7 +203,8 @@ static void test_every_start(void **state)
 static void test_plate_rows(void **state)
 {
 	(void)state;
-	assert_near(covering_plate_row("asphalt-strip", 12 * tan(atan2(4, 12)))->plate_side_in, 4.0, 1e-12);
+	assert_near(covering_plate_row("asphalt-strip", 12 * tan(atan2(4, 12)))->plate_side_in, 4.0,
+		    1e-12);
 	assert_near(covering_plate_row("asphalt-strip", 3.9)->plate_side_in, 6.0, 1e-12);
 	assert_null(covering_plate_row("epdm", 0.25));
 	assert_null(covering_plate_row("", 5));
@@ -203,10 +213,14 @@ static void test_plate_rows(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(test_places),        cmocka_unit_test(test_moves_within_range),
-		cmocka_unit_test(test_lower_line_moves_up), cmocka_unit_test(test_loads_follow),
-		cmocka_unit_test(test_unmeasured),    cmocka_unit_test(test_battens),
-		cmocka_unit_test(test_seams),         cmocka_unit_test(test_every_start),
+		cmocka_unit_test(test_places),
+		cmocka_unit_test(test_moves_within_range),
+		cmocka_unit_test(test_lower_line_moves_up),
+		cmocka_unit_test(test_loads_follow),
+		cmocka_unit_test(test_unmeasured),
+		cmocka_unit_test(test_battens),
+		cmocka_unit_test(test_seams),
+		cmocka_unit_test(test_every_start),
 		cmocka_unit_test(test_plate_rows),
 	};
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
-/* The details of the covering library: every covering that has a guide has a foot, every drawing keeps to its paper, its labels do
-   not cross, it is to scale, and it looks as it did (golden/; DETAIL_UPDATE=1 rewrites: look at every one before it is kept). */
+/* The details of the covering library: every covering that has a guide has a foot, every drawing
+   keeps to its paper, its labels do not cross, it is to scale, and it looks as it did (golden/;
+   DETAIL_UPDATE=1 rewrites: look at every one before it is kept). */
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -10,7 +11,7 @@
 #include "drawing/svg.h"
 #include "near.h"
 
-#define IN(x) ((x) * M_PER_IN)
+#define IN(x) ((x)*M_PER_IN)
 
 static struct guide_library *lib;
 static struct lettering *letters;
@@ -35,7 +36,8 @@ static int tear_down(void **state)
 	return 0;
 }
 
-static struct drawing *draw(const char *key, int o, int v, const struct guide_sizes *sizes, enum unit_system units)
+static struct drawing *draw(const char *key, int o, int v, const struct guide_sizes *sizes,
+			    enum unit_system units)
 {
 	const struct guide_request request = {.key = key, .sizes = sizes, .units = units};
 
@@ -57,8 +59,10 @@ static void want_inside(const struct drawing *d, const char *name)
 			continue;
 		}
 		for (int i = 0; i < s->n; i++)
-			if (s->at[i].x < -1e-9 || s->at[i].y < -1e-9 || s->at[i].x > w || s->at[i].y > h)
-				fail_msg("%s: a line leaves the paper at %.1f, %.1f mm", name, s->at[i].x / MM, s->at[i].y / MM);
+			if (s->at[i].x < -1e-9 || s->at[i].y < -1e-9 || s->at[i].x > w ||
+			    s->at[i].y > h)
+				fail_msg("%s: a line leaves the paper at %.1f, %.1f mm", name,
+					 s->at[i].x / MM, s->at[i].y / MM);
 	}
 }
 
@@ -66,7 +70,9 @@ static void want_apart(const struct drawing *d, const char *name)
 {
 	for (const struct shape *s = drawing_first(d); s; s = s->next)
 		for (const struct shape *t = s->next; s->kind == SHAPE_TEXT && t; t = t->next) {
-			const struct box a = shape_text_box(s), b = t->kind == SHAPE_TEXT ? shape_text_box(t) : (struct box){-1, -1, -1, -1};
+			const struct box a = shape_text_box(s),
+					 b = t->kind == SHAPE_TEXT ? shape_text_box(t)
+								   : (struct box){-1, -1, -1, -1};
 
 			if (t->kind == SHAPE_TEXT && box_meets(&a, &b))
 				fail_msg("%s: `%s` lies on `%s`", name, s->text, t->text);
@@ -79,14 +85,16 @@ static void want_numbers(const struct drawing *d, const char *name)
 	int circles = 0, numbers = 0;
 
 	for (const struct shape *s = drawing_first(d); s; s = s->next) {
-		circles += s->kind == SHAPE_CIRCLE && s->layer == LAYER_THIN && fabs(s->radius - 2.5 * MM) < 1e-9;
+		circles += s->kind == SHAPE_CIRCLE && s->layer == LAYER_THIN &&
+			   fabs(s->radius - 2.5 * MM) < 1e-9;
 		numbers += s->kind == SHAPE_TEXT && s->bold && strlen(s->text) <= 2;
 	}
 	if (circles == 0 || numbers != 2 * circles)
 		fail_msg("%s: %d numbers for %d circles", name, numbers, circles);
 }
 
-static void want_good(const char *key, int o, int v, const struct guide_sizes *sizes, enum unit_system units)
+static void want_good(const char *key, int o, int v, const struct guide_sizes *sizes,
+		      enum unit_system units)
 {
 	struct drawing *d = draw(key, o, v, sizes, units);
 	char name[100];
@@ -123,7 +131,8 @@ static struct guide_sizes some_sizes(double pitch)
 
 static void every_drawing_is_good(void **state)
 {
-	const struct guide_sizes flat = some_sizes(atan2(0.25, 12)), steep = some_sizes(atan2(12, 12));
+	const struct guide_sizes flat = some_sizes(atan2(0.25, 12)),
+				 steep = some_sizes(atan2(12, 12));
 
 	(void)state;
 	for (size_t i = 0; i < guide_page_count(lib); i++)
@@ -132,7 +141,9 @@ static void every_drawing_is_good(void **state)
 			const bool there = detail_known(lib, page.key, of[k / 2], view[k % 2]);
 
 			if (k < 2 && there != (page.use != GUIDE_USE_REFUSED))
-				fail_msg("%s: %s", page.key, there ? "a refusal with a drawing" : "no drawing of the foot");
+				fail_msg("%s: %s", page.key,
+					 there ? "a refusal with a drawing"
+					       : "no drawing of the foot");
 			if (!there)
 				continue;
 			want_good(page.key, k / 2, k % 2, NULL, SYSTEM_US);
@@ -144,9 +155,20 @@ static void every_drawing_is_good(void **state)
 
 static void common_coverings_have_pipes(void **state)
 {
-	static const char *const key[] = {"asphalt-laminated", "asphalt-strip", "wood-shake", "wood-shingle", "slate",
-					  "concrete-tile", "clay-s", "epdm", "tpo-pvc", "modified-bitumen", "bur-gravel",
-					  "roll-roofing", "metal-exposed-fastener", "metal-standing-seam-mechanical"};
+	static const char *const key[] = {"asphalt-laminated",
+					  "asphalt-strip",
+					  "wood-shake",
+					  "wood-shingle",
+					  "slate",
+					  "concrete-tile",
+					  "clay-s",
+					  "epdm",
+					  "tpo-pvc",
+					  "modified-bitumen",
+					  "bur-gravel",
+					  "roll-roofing",
+					  "metal-exposed-fastener",
+					  "metal-standing-seam-mechanical"};
 
 	(void)state;
 	for (size_t i = 0; i < sizeof key / sizeof *key; i++)
@@ -171,7 +193,8 @@ static double scale_of(const struct drawing *d)
 static const struct shape *first_filled(const struct drawing *d, enum fill fill)
 {
 	for (const struct shape *s = drawing_first(d); s; s = s->next)
-		if (s->kind == SHAPE_LINE && s->layer == LAYER_MATERIAL && s->closed && s->fill == fill)
+		if (s->kind == SHAPE_LINE && s->layer == LAYER_MATERIAL && s->closed &&
+		    s->fill == fill)
 			return s;
 	fail_msg("no filled shape");
 	return NULL;
@@ -235,8 +258,9 @@ static void sleeve_takes_the_pipe(void **state)
 
 /* ---- pieces that lap ---- */
 
-/* Of even thickness: each lies on the one below over the whole lap. At the butt lie L/E thicknesses: 18 in slates at 6 in of
-   1/4 in have three layers, the lowest on the deck at its head. */
+/* Of even thickness: each lies on the one below over the whole lap. At the butt lie L/E
+   thicknesses: 18 in slates at 6 in of 1/4 in have three layers, the lowest on the deck at its
+   head. */
 static void pieces_lie_on_each_other(void **state)
 {
 	const struct lap p = {IN(6), IN(18), IN(0.25), IN(0.25), 0, 0, 0.25 / 6};
@@ -246,7 +270,8 @@ static void pieces_lie_on_each_other(void **state)
 		assert_near(lap_under(&p, IN(6), IN(u)), lap_top(&p, 0, IN(u)), 1e-9);
 	assert_near(lap_under(&p, 0, 0), IN(0.75), 1e-9);
 	assert_true(fabs(lap_under(&p, 0, IN(18))) < 1e-12);
-	/* a plate: on its own piece up to its head, below its butt on the next one down, on the deck beyond */
+	/* a plate: on its own piece up to its head, below its butt on the next one down, on the
+	 * deck beyond */
 	assert_near(lap_woven(&p, IN(-3)), lap_top(&p, IN(-6), IN(-3)), 1e-9);
 	assert_near(lap_woven(&p, IN(-8)), lap_top(&p, IN(-12), IN(-8)), 1e-9);
 	assert_true(fabs(lap_woven(&p, IN(13))) < 1e-12);
@@ -254,8 +279,9 @@ static void pieces_lie_on_each_other(void **state)
 
 /* ---- golden drawings ---- */
 
-static const char *const golden[] = {"asphalt-laminated", "wood-shake", "metal-standing-seam-mechanical", "concrete-tile", "epdm",
-				     "metal-exposed-fastener"};
+static const char *const golden[] = {
+	"asphalt-laminated", "wood-shake", "metal-standing-seam-mechanical",
+	"concrete-tile",     "epdm",       "metal-exposed-fastener"};
 
 static size_t render(const char *key, int o, int v, char *out, size_t size)
 {
@@ -281,7 +307,8 @@ static void want_golden(const char *key, int o, int v)
 	char path[500];
 	FILE *f;
 
-	snprintf(path, sizeof path, "%s/%s-%s-%s.svg", getenv("DETAIL_GOLDEN"), key, of[o], view[v]);
+	snprintf(path, sizeof path, "%s/%s-%s-%s.svg", getenv("DETAIL_GOLDEN"), key, of[o],
+		 view[v]);
 	if (getenv("DETAIL_UPDATE")) {
 		f = fopen(path, "w");
 		assert_non_null(f);
@@ -329,10 +356,15 @@ static void nothing_to_draw(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(every_drawing_is_good),    cmocka_unit_test(common_coverings_have_pipes),
-		cmocka_unit_test(plan_is_to_scale),         cmocka_unit_test(section_is_turned),
-		cmocka_unit_test(pieces_lie_on_each_other), cmocka_unit_test(sleeve_takes_the_pipe), cmocka_unit_test(drawings_are_as_they_were),
-		cmocka_unit_test(same_bytes_twice),         cmocka_unit_test(nothing_to_draw),
+		cmocka_unit_test(every_drawing_is_good),
+		cmocka_unit_test(common_coverings_have_pipes),
+		cmocka_unit_test(plan_is_to_scale),
+		cmocka_unit_test(section_is_turned),
+		cmocka_unit_test(pieces_lie_on_each_other),
+		cmocka_unit_test(sleeve_takes_the_pipe),
+		cmocka_unit_test(drawings_are_as_they_were),
+		cmocka_unit_test(same_bytes_twice),
+		cmocka_unit_test(nothing_to_draw),
 	};
 
 	return cmocka_run_group_tests(tests, set_up, tear_down);
