@@ -154,11 +154,14 @@ void part_attachments(const struct part *p)
 		return;
 	document_add(p->d, BLOCK_HEADING, 1, "Where the attachments go");
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
-	             "Along the eave: tape from the left rake edge; left and right as seen by "
+	             "Along the eave: tape from the left %s; left and right as seen by "
 	             "somebody who stands below this "
-	             "eave and looks up at the roof. Up the slope: tape from the eave edge. "
-	             "Rafters are counted from the "
-	             "left. Find the middle of each rafter before drilling.");
+	             "eave and looks up at the roof. Up the slope: tape from the eave edge. %s",
+	             p->job->building.form == FORM_HIP ? "end of the eave" : "rake edge",
+	             p->job->fastener.kind == FASTENER_SEAM_CLAMP
+	                     ? "The number of a rafter is that of a seam here, counted from the left."
+	                     : "Rafters are counted from the left. Find the middle of each rafter "
+	                       "before drilling.");
 	add_places(p);
 	document_add(p->d, BLOCK_HEADING, 1, "What each attachment carries");
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
