@@ -10,10 +10,12 @@
 
 static void tape_lines(const struct sheet *s, struct document *d)
 {
-	static const struct column columns[] = {
+	const struct column columns[] = {
 		{"line", ALIGN_RIGHT, true, false},
 		{"up the slope", ALIGN_RIGHT, false, false},
-		{"along the eave from the left rake edge (rafter)", ALIGN_LEFT, false, true},
+		{sheet_on_seams(s->job) ? "along the eave from the left rake edge (seam)"
+					: "along the eave from the left rake edge (rafter)",
+		 ALIGN_LEFT, false, true},
 	};
 
 	document_table(d, columns, 3);
@@ -34,6 +36,20 @@ static void tape_lines(const struct sheet *s, struct document *d)
 	}
 }
 
+static void clamp_words(const struct sheet *s, struct document *d)
+{
+	document_pairs(d);
+	document_pair(d, "clamp", "",
+		      "on the seam at each place, no hole; seam clean and straight, clamp square "
+		      "upon it");
+	document_pair(d, "set screws", "",
+		      "blunt ones, to the clamp maker's torque by a torque wrench: loose slips, "
+		      "tight dents");
+	document_pair(d, "seams", "",
+		      "%s apart: measure them, the number in brackets counts them from the left",
+		      sheet_size(s, s->job->roof.seam_spacing));
+}
+
 static void hole_and_screw(const struct sheet *s, struct document *d)
 {
 	const struct job_fastener *k = &s->job->fastener;
@@ -50,6 +66,8 @@ static void hole_and_screw(const struct sheet *s, struct document *d)
 		document_pair(
 			d, "lead hole", "",
 			"ask: none is listed for this screw; never drive a lag screw without one");
+	if (!sheet_has_screw(s->job))
+		return;
 	document_pair(d, "screw", "", "%d in each foot%s: %s by %s%s", k->count,
 		      k->count > 1 ? document_text(d, ", %s apart along the rafter",
 						   sheet_size(s, k->spacing))
@@ -106,8 +124,11 @@ void words_field(const struct sheet *s, struct document *d)
 		document_add(d, BLOCK_HEADING, 2, "Tape, in the order of laying out");
 		tape_lines(s, d);
 	}
-	document_add(d, BLOCK_HEADING, 2, "Hole and screw");
-	hole_and_screw(s, d);
+	document_add(d, BLOCK_HEADING, 2, sheet_on_seams(s->job) ? "Clamps" : "Hole and screw");
+	if (sheet_on_seams(s->job))
+		clamp_words(s, d);
+	else
+		hole_and_screw(s, d);
 	flashing_steps(s, d);
 	document_add(d, BLOCK_HEADING, 2, "Photographs");
 	document_add(d, BLOCK_PARAGRAPH, 0,

@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "report/field_value.h"
 #include "report/flashing_sizes.h"
 
 /* Holes that a cartridge of about 10 fluid ounces fills and beds with room to spare (common
@@ -72,9 +73,9 @@ static const char *screw_note(const struct sheet *s)
 	if (isnan(k->thread_length))
 		return sheet_text(s, "%s by %s under the head, with washer",
 				  sheet_size(s, k->diameter), sheet_size(s, k->length));
-	return sheet_text(s, "%s by %s under the head, %s of thread or more, with washer",
-			  sheet_size(s, k->diameter), sheet_size(s, k->length),
-			  sheet_size(s, k->thread_length));
+	return sheet_text(s, "%s, %s by %s under the head, %s of thread or more, with washer",
+			  field_word(s->job, FIELD_FASTENER_KIND), sheet_size(s, k->diameter),
+			  sheet_size(s, k->length), sheet_size(s, k->thread_length));
 }
 
 static const char *flashing_note(const struct sheet *s, const struct guide_sizes *sizes)
@@ -104,14 +105,16 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 	const struct pass *pass = s->pass;
 	const struct job *job = s->job;
 	const int feet = s->r->passes > 0 ? pass->attachments : 0,
-		  screws = feet * job->fastener.count;
+		  screws = sheet_has_screw(job) ? feet * job->fastener.count : 0;
 	double rail = 0;
 
 	add(m, MATERIAL_FOOT, false, feet,
-	    job->mount.report[0] ? sheet_text(s, "%s", job->mount.report)
-				 : "tested: ask for the report");
+	    sheet_on_seams(job)    ? "clamps for this seam and gauge, with their test report"
+	    : job->mount.report[0] ? sheet_text(s, "%s", job->mount.report)
+				   : "tested: ask for the report");
 	add(m, MATERIAL_SCREW, false, screws, screw_note(s));
-	add(m, MATERIAL_FOOT_FLASHING, false, feet, flashing_note(s, sizes));
+	add(m, MATERIAL_FOOT_FLASHING, false, sheet_on_seams(job) ? 0 : feet,
+	    flashing_note(s, sizes));
 	add(m, MATERIAL_PIPE_FLASHING, false, pipe_holes(job), pipe_note(s, sizes));
 	if (job->rail.kind == SUPPORT_RAILS && feet > 0) {
 		for (int i = 0; i < pass->lines; i++)
@@ -130,7 +133,7 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 
 	add(m, MATERIAL_SEALANT, false, ceil((double)holes / HOLES_PER_CARTRIDGE),
 	    sheet_text(s,
-		       "%d holes, about %d to a cartridge of 10 fl oz (common practice); of a kind "
+		       "%d to fill, about %d holes to a cartridge of 10 fl oz (common practice); of a kind "
 		       "the covering's maker allows",
 		       holes, HOLES_PER_CARTRIDGE));
 }

@@ -78,6 +78,10 @@ static const char *rafter_text(const struct plan *p)
 	const struct job_framing *f = &p->s->job->framing;
 	const char *size = f->size[0] ? f->size : "rafters";
 
+	if (sheet_on_seams(p->s->job))
+		return sheet_text(p->s, "seams at %s%s",
+				  sheet_tape(p->s, p->s->job->roof.seam_spacing),
+				  p->s->f.units == SYSTEM_SI ? " mm" : "");
 	if (f->measured > 0)
 		return sheet_text(p->s, "%s, each measured", size);
 	return sheet_text(p->s, "%s at %s%s", size, sheet_tape(p->s, f->spacing),

@@ -16,6 +16,14 @@ struct foot {
 	double rail;               /* v of the rail line */
 };
 
+/* Of the library's usual seam of this kind, m. */
+static double seam_height(const struct section *x)
+{
+	const struct section_layer *seam = section_find(x, "seam");
+
+	return seam ? section_size(seam, "height", 0) : 0;
+}
+
 static struct foot foot_of(const struct section *x)
 {
 	const struct job *job = x->s->job;
@@ -24,9 +32,13 @@ static struct foot foot_of(const struct section *x)
 	const double t_up = x->s->r->fastener.t_up > 0 ? x->s->r->fastener.t_up : f.plate + x->deck;
 
 	f.head = f.face + t_up;
-	f.tip = f.head - job->fastener.length;
+	f.tip = f.head;
+	if (sheet_has_screw(job))
+		f.tip -= job->fastener.length;
+	if (sheet_on_seams(job))
+		f.head = f.tip = section_top(x, 0) + seam_height(x);
 	f.half = isnan(job->mount.lever_arm) ? PLATE_HALF : job->mount.lever_arm;
-	if (job->fastener.count > 1 && !isnan(job->fastener.spacing))
+	if (sheet_has_screw(job) && job->fastener.count > 1 && !isnan(job->fastener.spacing))
 		f.half = fmax(f.half,
 			      (job->fastener.count - 1) * job->fastener.spacing / 2 + 2 * f.D);
 	f.rail = f.head + job->mount.height;
@@ -114,8 +126,9 @@ static void post(struct section *x, const struct foot *f)
 	drawing_line(x->d, LAYER_THIN, (struct point){-r, f->rail + r},
 		     (struct point){r, f->rail - r});
 	section_name(x, r, f->rail,
-		     sheet_text(x->s, "rail line, %s above the base plate",
-				sheet_size(x->s, x->s->job->mount.height)));
+		     sheet_text(x->s, "rail line, %s above the %s",
+				sheet_size(x->s, x->s->job->mount.height),
+				sheet_on_seams(x->s->job) ? "seam" : "base plate"));
 }
 
 static void collector(struct section *x)
@@ -175,17 +188,36 @@ static void screw_words(struct section *x, const struct foot *f)
 				sheet_size(x->s, k->diameter), sheet_size(x->s, k->length), lead));
 }
 
+/* A seam seen from its side, and the clamp that grips it: nothing goes through. */
+static void clamp(struct section *x, const struct foot *f)
+{
+	const double low = section_top(x, 0);
+
+	section_block(x, FILL_LIGHT, x->u0, low, x->u1, f->head);
+	section_block(x, FILL_GREY, -0.6 * f->half, low + 0.25 * (f->head - low), 0.6 * f->half,
+		      f->head + 0.006);
+	section_name(x, x->u1 - 0.3 * (x->u1 - x->u0), (low + f->head) / 2,
+		     "seam, seen from its side");
+	section_name(x, 0.5 * f->half, low + 0.6 * (f->head - low),
+		     "clamp on the seam: no hole; set screws to the maker's torque");
+}
+
 void section_foot(struct section *x)
 {
 	const struct foot f = foot_of(x);
 	const struct job_fastener *k = &x->s->job->fastener;
 	const double spacing = isnan(k->spacing) ? 0 : k->spacing;
 
-	seat(x, &f);
+	if (sheet_on_seams(x->s->job))
+		clamp(x, &f);
+	else
+		seat(x, &f);
 	post(x, &f);
+	collector(x);
+	if (!sheet_has_screw(x->s->job))
+		return;
 	for (int i = 0; i < k->count; i++)
 		screw(x, &f, (i - (k->count - 1) / 2.0) * spacing);
-	collector(x);
 	screw_words(x, &f);
 	lengths(x, &f);
 }

@@ -21,6 +21,16 @@ bool sheet_open(struct sheet *s, const struct job *job, const struct result *r,
 	return s->f.document != NULL;
 }
 
+bool sheet_on_seams(const struct job *job)
+{
+	return job->fastener.kind == FASTENER_SEAM_CLAMP;
+}
+
+bool sheet_has_screw(const struct job *job)
+{
+	return !sheet_on_seams(job) && job->fastener.diameter > 0 && job->fastener.length > 0;
+}
+
 void sheet_close(struct sheet *s)
 {
 	document_destroy(s->f.document);

@@ -40,6 +40,11 @@ const char *fingerprint_print(char buf[FINGERPRINT_TEXT], uint64_t value);
 #define FNV_START UINT64_C(0xcbf29ce484222325)
 uint64_t fnv1a(uint64_t value, const void *bytes, size_t n);
 
+/* True if a foot is held by screws or bolts of known size that go through the covering; clamps on
+ * seams are not. */
+bool sheet_has_screw(const struct job *job);
+/* Feet stand on seams, whose lines take the place of rafters in the result. */
+bool sheet_on_seams(const struct job *job);
 /* A length as a drawing shows it: 13'-6 1/2", or whole millimetres without a unit. */
 const char *sheet_tape(const struct sheet *s, double m);
 /* A size of a part with its unit: 5/16 in as it is listed, anything else to 1/16 in; millimetres,

@@ -175,22 +175,10 @@ static void box(struct document *d, const char *text)
 	document_add(d, BLOCK_BULLET, 0, "[   ]  %s", text);
 }
 
-static void check_holds(const struct sheet *s, struct document *d)
+static void check_screws(const struct sheet *s, struct document *d)
 {
 	const struct job_fastener *k = &s->job->fastener;
 
-	document_add(d, BLOCK_HEADING, 1, "The layout");
-	if (s->r->passes > 0)
-		box(d, document_text(d,
-				     "%d attachments are there, on the rafters and at the "
-				     "distances of the plan; count them, those near the "
-				     "edges above all.",
-				     s->pass->attachments));
-	box(d, document_text(d,
-			     "Rafters are what the plan says: %s by %s, spacing measured, not "
-			     "assumed; none cut, notched, split or rotten.",
-			     show_tape(&s->f, s->job->framing.breadth),
-			     show_tape(&s->f, s->job->framing.depth)));
 	box(d, document_text(
 		       d, "Screws: %d in each foot, %s by %s, at least %s of thread in the rafter.",
 		       k->count, sheet_size(s, k->diameter), sheet_size(s, k->length),
@@ -199,6 +187,29 @@ static void check_holds(const struct sheet *s, struct document *d)
 	       "grain, no light, no stain.");
 	box(d, "Screws tight to the torque that the maker of the foot gives; none spun out, none "
 	       "broken.");
+}
+
+static void check_holds(const struct sheet *s, struct document *d)
+{
+	document_add(d, BLOCK_HEADING, 1, "The layout");
+	if (s->r->passes > 0)
+		box(d, document_text(d,
+				     "%d attachments are there, on the %s and at the "
+				     "distances of the plan; count them, those near the "
+				     "edges above all.",
+				     s->pass->attachments,
+				     sheet_on_seams(s->job) ? "seams" : "rafters"));
+	box(d, document_text(d,
+			     "Rafters are what the plan says: %s by %s, spacing measured, not "
+			     "assumed; none cut, notched, split or rotten.",
+			     show_tape(&s->f, s->job->framing.breadth),
+			     show_tape(&s->f, s->job->framing.depth)));
+	if (sheet_has_screw(s->job))
+		check_screws(s, d);
+	else
+		box(d, "Feet: of the kind and in the number that the test report and the maker ask "
+		       "for, tight to "
+		       "the maker's torque.");
 	box(d, "No hole left open; those that missed are repaired and listed.");
 }
 
