@@ -9,7 +9,7 @@
 
 static bool stop_form(struct context *c)
 {
-	static const char *const form[] = { "flat", "gable", "hip", "monoslope", "other", "multispan", "curved" };
+	static const char *const form[] = { "flat", "gable", "hip", "monoslope", "other", "multispan", "curved", "stepped" };
 	const enum roof_form f = c->job->building.form;
 
 	if (f == FORM_HIP && c->job->building.plane == PLANE_UNKNOWN) {
@@ -21,6 +21,7 @@ static bool stop_form(struct context *c)
 	REMARK_T(c->r, FORM, (0), form[f],
 	         f == FORM_MULTISPAN ? " (ASCE/SEI 7-16 Figs. 30.3-4 and 30.3-6)"
 	         : f == FORM_CURVED  ? " (ASCE/SEI 7-16 Figs. 27.3-3 and 30.3-7)"
+	         : f == FORM_STEPPED ? " (ASCE/SEI 7-16 Fig. 30.3-3)"
 	                             : "");
 	return true;
 }

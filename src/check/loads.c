@@ -116,6 +116,7 @@ static struct snow_roof snow_roof(const struct context *c)
 
 	return (struct snow_roof){
 		.pg = job->site.ground_snow,
+		.Ct = isfinite(job->snow.Ct) ? job->snow.Ct : 0,
 		/* nothing is nothing at either level */
 		.level = !(job->site.ground_snow > 0)                     ? c->code->ground_snow
 		         : job->site.ground_snow_level == SNOW_STRENGTH ? GROUND_SNOW_STRENGTH
@@ -156,6 +157,8 @@ static bool snow(struct context *c)
 	if (job_given(c->job, FIELD_SITE_ROOF_SNOW_MINIMUM) && c->snow.cases > 0 &&
 	    c->snow.snow[0].roof <= roof.floor)
 		REMARK(c->r, SNOW_MINIMUM, roof.floor);
+	if (roof.Ct > 0)
+		REMARK_T(c->r, CT_ENTERED, (roof.Ct), c->job->snow.Ct_source);
 	if (roof.pg <= 0)
 		return true;
 	if (c->snow.obstructed)

@@ -20,6 +20,7 @@ enum wind_roof plane_roof(const struct context *c)
 	case FORM_OTHER:
 	case FORM_MULTISPAN:
 	case FORM_CURVED:
+	case FORM_STEPPED:
 		break;
 	}
 	return WIND_ROOF_FLAT;

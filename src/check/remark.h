@@ -159,6 +159,7 @@ enum remark_kind {
 	  "binds rooftop collectors is not settled, so it is applied.")                                           \
 	R(OBSTRUCTED, NOTE, "The collectors stop snow from sliding on this slippery covering: the `all other` slope "  \
 	  "curve is used (Cs {0 - 2} in place of {1 - 2}).")                                                      \
+	R(CT_ENTERED, NOTE, "The thermal factor Ct is {0 - 2} as entered: {t0}.")                                    \
 	R(SNOW_MINIMUM, NOTE, "The roof snow {0 psf 1} is the authority's own minimum.")                          \
 	R(PUMP_HEAT, NOTE, "Heat that a pump could send to the collectors to melt snow is no design reduction: "  \
 	  "the pump may fail in the storm that brings the snow.")                                                 \

@@ -37,7 +37,7 @@ const struct element_row element_table[ELEMENT_COUNT] = {
 				 "The feet that carry the rails or the collectors."),
 	[ELEMENT_FASTENER] = SINGLE("fastener", JOB, FASTENER_KIND, FASTENER_STEEL_STRENGTH,
 				    "What holds a foot to the rafter."),
-	[ELEMENT_SNOW] = SINGLE("snow", JOB, SNOW_LOCAL_FACTOR, SNOW_UPWIND_LENGTH,
+	[ELEMENT_SNOW] = SINGLE("snow", JOB, SNOW_CT, SNOW_UPWIND_LENGTH,
 				"Snow: local rules, and what lies above and below the array."),
 	[ELEMENT_LIVE] = SINGLE("live", JOB, LIVE_RULE, LIVE_WORKER, "People on the roof."),
 	[ELEMENT_EARTHQUAKE] = SINGLE("earthquake", JOB, EARTHQUAKE_CATEGORY, EARTHQUAKE_RMU,

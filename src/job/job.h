@@ -58,7 +58,8 @@ enum roof_form {
 	FORM_MONOSLOPE,
 	FORM_OTHER,
 	FORM_MULTISPAN,
-	FORM_CURVED
+	FORM_CURVED,
+	FORM_STEPPED
 };
 /* Of a hip roof: the trapezoid below the ridge, or the triangle at an end. */
 enum access_side { ACCESS_LEFT, ACCESS_RIGHT, ACCESS_BOTH };
@@ -274,6 +275,8 @@ struct job_fastener {
 
 /* Local rules of snow, and what lies above and below the array. */
 struct job_snow {
+	double Ct;                 /* read from the book by the user; NAN: from the table of the edition */
+	char Ct_source[TEXT_MAX];
 	double local_factor;       /* roof snow at least this part of pg; NAN: no such rule */
 	char local_rule[TEXT_MAX]; /* its name */
 	double W2;                 /* winter wind parameter of 7-22; NAN: the largest */

@@ -12,6 +12,9 @@ static void snow(const struct rule *r)
 	    r->source->line[FIELD_SNOW_LOWER_ROOF_WIDTH] == 0)
 		rule_tell(r, PROBLEM_MISSING, FIELD_SNOW_LOWER_ROOF, "snow.lower-roof-width", NULL,
 			  "the level width of the lower roof, such as 10 ft");
+	if (HAVE(r, FIELD_SNOW_CT) && s->Ct_source[0] == '\0')
+		rule_tell(r, PROBLEM_MISSING, FIELD_SNOW_CT, "snow.Ct-source", NULL,
+		          "edition, table and page that Ct was read from");
 	if (HAVE(r, FIELD_SNOW_LOCAL_FACTOR) && s->local_rule[0] == '\0')
 		rule_tell(r, PROBLEM_MISSING, FIELD_SNOW_LOCAL_FACTOR, "snow.local-rule", NULL,
 			  "the name of the rule that the factor comes from");

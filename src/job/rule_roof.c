@@ -30,6 +30,7 @@ double job_plane_slope(const struct job *job)
 	case FORM_OTHER:
 	case FORM_MULTISPAN:
 	case FORM_CURVED:
+	case FORM_STEPPED:
 		break;
 	}
 	return (double)NAN;

@@ -75,6 +75,11 @@ struct snow_rows {
 	const struct snow_slope_row *slippery, *other, *array;
 };
 
+static double thermal_factor(const struct snow_roof *roof, const struct snow_rows *rows)
+{
+	return roof->Ct > 0 ? roof->Ct : rows->Ct->Ct;
+}
+
 static bool find_rows(struct snow_rows *rows, enum edition edition, const struct snow_roof *roof)
 {
 	const char terrain[2] = {roof->terrain, '\0'};
@@ -90,8 +95,8 @@ static bool find_rows(struct snow_rows *rows, enum edition edition, const struct
 	/* Commentary C7.8 of 7-10 (from memory): rows of collectors take the wind off the roof. */
 	if (roof->several_rows && partial != NULL && partial->Ce > rows->Ce->Ce)
 		rows->Ce = partial;
-	rows->slippery = snow_slope_row(edition, rows->Ct->Ct, true);
-	rows->other = snow_slope_row(edition, rows->Ct->Ct, false);
+	rows->slippery = snow_slope_row(edition, thermal_factor(roof, rows), true);
+	rows->other = snow_slope_row(edition, thermal_factor(roof, rows), false);
 	rows->array = snow_slope_row(edition, rows->open_air->Ct, false);
 	return rows->slippery != NULL && rows->other != NULL && rows->array != NULL;
 }
@@ -211,7 +216,7 @@ static void add_balanced(struct snow_loads *s, enum edition edition, const struc
 	double pf_array, ps, ps_array;
 
 	s->Ce = rows->Ce->Ce;
-	s->Ct = rows->Ct->Ct;
+	s->Ct = thermal_factor(roof, rows);
 	s->Is = isnan(rows->risk->Is) ? 1.0 : rows->risk->Is;
 	s->gamma = STEP(trace, step_snow_density, roof->pg);
 	s->pf = flat_roof(edition, s->Ce, s->Ct, s->Is, roof->pg, trace);

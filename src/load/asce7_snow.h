@@ -23,6 +23,7 @@ struct snow_roof {
 	double pg; /* ground snow, Pa */
 	enum ground_snow
 		level;     /* what pg is: 7-10 and 7-16 want service level, 7-22 strength level */
+	double Ct;         /* as read from the book; 0: from the table of the edition */
 	int risk_category; /* 1 to 4 */
 	char terrain;      /* 'B', 'C' or 'D' */
 	enum roof_exposure exposure;

@@ -399,10 +399,28 @@ static void all_cases_at_once(void **state)
 	assert_int_equal(s.cases + 2, SNOW_LOAD_MAX); /* kept for drift and slide at the array */
 }
 
+/* A thermal factor read from the book: 0.7 x 1.0 x 1.17 x 30 = 24.57 psf; 1.17 is the cell of ASCE/SEI 7-22 Table 7.3-3 for R 30
+   and pg 30 that a consultant's newsletter quotes. Between 1.1 and 1.2 curve b counts: flat to 37.5 degrees. */
+static void entered_thermal_factor(void **state)
+{
+	(void)state;
+	struct snow_roof roof = house();
+
+	roof.level = GROUND_SNOW_STRENGTH;
+	roof.Ct = 1.17;
+	const struct snow_loads s = asce7_snow_loads(ASCE7_22, &roof, NULL);
+
+	assert_int_equal(s.status, SNOW_OK);
+	assert_within(s.pf, psf(24.57), psf(0.005));
+	assert_within(s.Ct, 1.17, 1e-12);
+	assert_within(s.Cs_roof, 1.0, 1e-12);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(levels_do_not_mix),
+		cmocka_unit_test(entered_thermal_factor),
 		cmocka_unit_test(no_row),
 		cmocka_unit_test(flat_roof),
 		cmocka_unit_test(slippery_only_where_it_slides),
