@@ -19,7 +19,7 @@ PROGRAM, DATA, JOB = "", "", ""
 
 
 def env(**more):
-    keep = {name: os.environ[name] for name in ("PATH", "ASAN_OPTIONS", "UBSAN_OPTIONS") if name in os.environ}
+    keep = {name: os.environ[name] for name in ("PATH", "ASAN_OPTIONS", "LSAN_OPTIONS", "UBSAN_OPTIONS") if name in os.environ}
     return {**keep, "RAFTERPROOF_DATA": DATA, **more}
 
 

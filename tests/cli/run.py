@@ -31,7 +31,7 @@ VERDICT = {"HOLDS": 0, "DOES NOT HOLD": 1, "NEEDS AN ENGINEER": 2}
 
 
 def environment(data):
-    keep = {name: os.environ[name] for name in ("PATH", "HOME", "ASAN_OPTIONS", "UBSAN_OPTIONS") if name in os.environ}
+    keep = {name: os.environ[name] for name in ("PATH", "HOME", "ASAN_OPTIONS", "LSAN_OPTIONS", "UBSAN_OPTIONS") if name in os.environ}
     return {**keep, "RAFTERPROOF_DATA": data, "LC_ALL": "C.UTF-8"}
 
 
