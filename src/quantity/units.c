@@ -170,12 +170,18 @@ const char *dimension_units(enum dimension d)
    each. */
 #define SLACK 1e-9
 
+/* An infinite slack would let anything pass. */
+static double slack(double x, double limit)
+{
+	return isfinite(x) && isfinite(limit) ? SLACK * fmax(fabs(x), fabs(limit)) : 0;
+}
+
 bool at_most(double x, double limit)
 {
-	return x <= limit + SLACK * fmax(fabs(x), fabs(limit));
+	return x <= limit + slack(x, limit);
 }
 
 bool at_least(double x, double limit)
 {
-	return x >= limit - SLACK * fmax(fabs(x), fabs(limit));
+	return x >= limit - slack(x, limit);
 }

@@ -135,6 +135,10 @@ static void test_limits(void **state)
 	assert_true(at_most(-1.0, 0.0));
 	assert_true(at_most(0.0, 0.0));
 	assert_false(at_most(1e-6, 0.0));
+	assert_false(at_most((double)INFINITY, 10.0));
+	assert_true(at_most(10.0, (double)INFINITY));
+	assert_false(at_least(-(double)INFINITY, 10.0));
+	assert_false(at_most((double)NAN, 10.0));
 	assert_true(at_least(-5.0 * (1 + 1e-12), -5.0));
 	assert_false(at_least(-5.01, -5.0));
 }
