@@ -13,11 +13,6 @@
 
 /* IBC 1607.14.4.1 (2021), ASCE/SEI 7-22 4.16.1: room under or between collectors above this counts as a place to stand. */
 #define ROOM_TO_STAND (24 * M_PER_IN)
-/* Government limit for thermal collectors on the simple permit path (California Solar Permitting Guidebook, SWH Toolkit
-   Document 4): heavier ones have their roof designed. */
-#define COLLECTOR_WEIGHT_LIMIT (5 * UNIT_PSF_IN_PA)
-#define UNIT_PSF_IN_PA (N_PER_LBF / (M_PER_FT * M_PER_FT))
-
 /* One line of feet: under a rail, or under the edge of one collector on direct feet. */
 struct line {
 	int row;

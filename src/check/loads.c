@@ -9,6 +9,7 @@
 #include "load/asce7_drift.h"
 #include "load/gravity.h"
 #include "load/triggers.h"
+#include "table/lookup_snow.h"
 
 /* Height that the zone width is taken from: mean roof height, or the eave's up to 10 degrees (ASCE/SEI 7-16 Fig. 30.3-1
    notes). */
@@ -172,6 +173,7 @@ static void dead(struct context *c)
 	const struct job_collector *k = &c->job->collector;
 	struct dead_result *d = &c->r->dead;
 	struct trace *t = &c->r->trace[SECTION_DEAD];
+	const struct collector_limit_row *limit = collector_limit_row("solar-thermal");
 	const double area = k->length * k->width;
 
 	d->collector_dry = k->dry_weight;
@@ -184,7 +186,7 @@ static void dead(struct context *c)
 		                               : 0);
 	d->array_dry = gravity_array_dead(d->collector_dry, area, k->hardware_weight, t);
 	d->array_filled = gravity_array_dead(d->collector_filled, area, k->hardware_weight, t);
-	if (!at_most(d->collector_filled / area, COLLECTOR_WEIGHT_LIMIT))
+	if (!limit || !at_most(d->collector_filled / area, unit_to_si(limit->limit_psf, UNIT_PSF)))
 		REMARK(c->r, HEAVY, d->collector_filled / area);
 }
 
