@@ -5,7 +5,45 @@
 
 #include <math.h>
 
-#define PITCH_RIDGE_BOARD atan(3.0 / 12.0) /* IRC R802.4: below 3:12 the ridge is designed as a beam (from memory) */
+#include "table/lookup_limit.h"
+
+#include "check/courses.h"
+
+/* Where each edition says that a rule ends. */
+enum stop { STOP_HEIGHT, STOP_STEEP, STOP_OPEN, STOP_COUNT };
+static const char *stop_clause(const struct context *c, enum stop stop)
+{
+	static const char *const clause[][STOP_COUNT] = {
+		[ASCE7_10] = { "ASCE/SEI 7-10 30.4", "ASCE/SEI 7-10 30.4", "ASCE/SEI 7-10 30.8" },
+		[ASCE7_16] = { "ASCE/SEI 7-16 30.3", "ASCE/SEI 7-16 30.3", "ASCE/SEI 7-16 30.7" },
+		[ASCE7_22] = { "ASCE/SEI 7-22 30.3", "ASCE/SEI 7-22 30.3", "ASCE/SEI 7-22 30.5, from memory" },
+	};
+	const enum edition e = c->job->site.code;
+
+	return e >= ASCE7_10 && e <= ASCE7_22 ? clause[e][stop] : "ASCE/SEI 7 chapter 30";
+}
+
+/* Figures for forms that are not carried here (7-10: 30.4-3 to 30.4-7). */
+static const char *form_figures(const struct context *c, enum roof_form f)
+{
+	const bool old = c->job->site.code == ASCE7_10;
+
+	switch (f) {
+	case FORM_MULTISPAN:
+		return old ? " (ASCE/SEI 7-10 Figs. 30.4-4 and 30.4-6)" : " (ASCE/SEI 7-16, 7-22 Figs. 30.3-4 and 30.3-6)";
+	case FORM_CURVED:
+		return old ? " (ASCE/SEI 7-10 Figs. 27.4-3 and 30.4-7)" : " (ASCE/SEI 7-16, 7-22 Figs. 27.3-3 and 30.3-7)";
+	case FORM_STEPPED:
+		return old ? " (ASCE/SEI 7-10 Fig. 30.4-3)" : " (ASCE/SEI 7-16, 7-22 Fig. 30.3-3)";
+	case FORM_FLAT:
+	case FORM_GABLE:
+	case FORM_HIP:
+	case FORM_MONOSLOPE:
+	case FORM_OTHER:
+		break;
+	}
+	return "";
+}
 
 static bool stop_form(struct context *c)
 {
@@ -18,11 +56,7 @@ static bool stop_form(struct context *c)
 	}
 	if (f < FORM_OTHER)
 		return false;
-	REMARK_T(c->r, FORM, (0), form[f],
-	         f == FORM_MULTISPAN ? " (ASCE/SEI 7-16 Figs. 30.3-4 and 30.3-6)"
-	         : f == FORM_CURVED  ? " (ASCE/SEI 7-16 Figs. 27.3-3 and 30.3-7)"
-	         : f == FORM_STEPPED ? " (ASCE/SEI 7-16 Fig. 30.3-3)"
-	                             : "");
+	REMARK_T(c->r, FORM, (0), form[f], form_figures(c, f));
 	return true;
 }
 
@@ -31,20 +65,20 @@ bool check_stops(struct context *c)
 	const struct job *job = c->job;
 	bool stop = stop_form(c);
 
-	if (!at_most(job->building.mean_roof_height, 60 * M_PER_FT)) {
-		REMARK(c->r, HEIGHT, job->building.mean_roof_height);
+	if (!at_most(job->building.mean_roof_height, limit_of(LIMIT_LOW_RISE_HEIGHT))) {
+		REMARK_T(c->r, HEIGHT, (job->building.mean_roof_height), stop_clause(c, STOP_HEIGHT));
 		stop = true;
 	}
-	if (isfinite(job->framing.temperature) && !at_most(unit_from_si(job->framing.temperature, UNIT_DEG_F), 150)) {
+	if (isfinite(job->framing.temperature) && !at_most(unit_from_si(job->framing.temperature, UNIT_DEG_F), limit_printed(LIMIT_WOOD_HOT))) {
 		REMARK(c->r, HOT_WOOD, job->framing.temperature);
 		stop = true;
 	}
-	if (!at_most(c->theta, 45 * RAD_PER_DEG)) {
-		REMARK(c->r, STEEP, c->theta);
+	if (!at_most(c->theta, limit_of(LIMIT_STEEPEST_FIGURE))) {
+		REMARK_T(c->r, STEEP, (c->theta), stop_clause(c, STOP_STEEP));
 		stop = true;
 	}
 	if (job->building.enclosure == OPEN_BUILDING) {
-		REMARK(c->r, OPEN_BUILDING, 0);
+		REMARK_T(c->r, OPEN_BUILDING, (0), stop_clause(c, STOP_OPEN));
 		stop = true;
 	}
 	return stop;
@@ -79,7 +113,7 @@ static void framing(struct context *c)
 
 	if (!ridged || f->ridge == RIDGE_BEAM || f->ridge == RIDGE_WALL)
 		return;
-	if (!at_least(c->theta, PITCH_RIDGE_BOARD) || f->ties != ANSWER_YES)
+	if (!at_least(c->theta, limit_slope(LIMIT_RIDGE_BOARD_RISE)) || f->ties != ANSWER_YES)
 		REMARK_T(c->r, RIDGE, (c->theta), ridge[f->ridge], ties[f->ties]);
 }
 
@@ -89,13 +123,15 @@ static void covering(struct context *c)
 
 	if (!k || k->guide != COVERING_GUIDE_YES) {
 		REMARK_T(c->r, COVERING_STOP, (0), k ? k->name : c->job->roof.covering,
-		         "it is not to be opened by this guide; ask a roofer of that trade.");
+		         k ? "it is not to be opened by this guide; ask a roofer of that trade."
+		           : "the program has no numbers for it; ask a roofer of that trade.");
 		return;
 	}
 	const double least = atan(k->min_rise_in / 12.0);
 
 	if (!at_least(c->theta, least))
 		REMARK_T(c->r, COVERING_PITCH, (least, c->theta), k->name);
+	cover_tell(c);
 }
 
 void check_doubts(struct context *c)

@@ -10,8 +10,10 @@
 #include <string.h>
 
 #include "check/check_steps.h"
+#include "check/block.h"
 #include "check/fastener.h"
 #include "check/load_case.h"
+#include "check/place.h"
 #include "check/rail_pattern.h"
 #include "check/wind_rule.h"
 
@@ -173,6 +175,11 @@ static void hold(struct context *c, struct attachment *a, const struct load_case
 		           f->combination);
 		check_keep(a->check, CHECK_FRAMING_DOWN, -up, framing_value(c, c->job->framing.allowable_down),
 		           f->combination);
+	}
+	if (place_on_block(c->r, a->rafter)) {
+		if (!block_foot_check(c, trace, a, f, up, slope, l->holds, a->check))
+			c->couple_unknown = true;
+		return;
 	}
 	if ((l->holds & HOLD_SCREWS) && !fastener_check(c, trace, f, up, slope, a->check))
 		c->couple_unknown = c->couple_unknown || c->fastener_rated;

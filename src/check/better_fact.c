@@ -30,7 +30,7 @@ void better_fact_find(const struct job *job, struct result *r, struct check_work
 	struct layout layout;
 
 	if ((!any_species && !any_grade) || r->passes == 0 || !p->complete ||
-	    job->framing.kind != FRAMING_RAFTER || job->fastener.kind == FASTENER_SEAM_CLAMP)
+	    job->framing.kind != FRAMING_RAFTER)
 		return;
 	w->job = *job;
 	if (any_species)
@@ -38,6 +38,7 @@ void better_fact_find(const struct job *job, struct result *r, struct check_work
 	if (any_grade)
 		snprintf(w->job.framing.grade, sizeof w->job.framing.grade, "%s", grade);
 	same_feet(p, &layout);
+	layout.block = r->block.kind;
 	struct pass *again = &w->result.pass[1];
 
 	again->complete = false;

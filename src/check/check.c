@@ -7,10 +7,12 @@
 #include "check/check.h"
 
 #include <math.h>
+#include <stddef.h>
 #include <string.h>
 
 #include "check/attachment.h"
 #include "check/better_fact.h"
+#include "check/block.h"
 #include "check/courses.h"
 #include "check/fastener.h"
 #include "check/layout_rule.h"
@@ -34,7 +36,7 @@ static double built_up(const struct context *c)
 
 static void prepare(struct context *c, const struct job *job, struct result *r)
 {
-	memset(c, 0, sizeof *c);
+	memset(c, 0, offsetof(struct context, blown));
 	c->job = job;
 	c->r = r;
 	c->theta = job->roof.pitch;
@@ -52,6 +54,7 @@ static void prepare(struct context *c, const struct job *job, struct result *r)
 	r->quake = (struct quake_result){ 0 };
 	r->fastener = (struct fastener_result){ 0 };
 	r->lumber = (struct lumber_result){ 0 };
+	r->block = (struct block_result){ 0 };
 	r->search = (struct search_result){ 0 };
 	for (int s = 0; s < (int)SECTION_COUNT; s++)
 		r->trace[s] = (struct trace){ r->record[s], 0, TRACE_MAX, 0 };
@@ -67,18 +70,22 @@ static int widest_bay(const struct context *c)
 	return (int)fmax(1, floor(wanted / bay + 1e-9)); /* 1e-9: whole bays must not lose one to the last bit */
 }
 
-/* From the widest bay down, the first layout that holds under the context's curve; else the one with the lowest ratio. */
-static void walk(struct context *c, const struct zone_spacing zone[ZONE_COUNT], struct layout *layout, struct pass *pass)
+/* From the widest bay down, the first layout that holds under the context's curve; else the one with the lowest ratio. What
+   trial layouts say does not count. True if the pass is that of the layout kept, with what it says. */
+static bool walk(struct context *c, const struct zone_spacing zone[ZONE_COUNT], struct layout *layout, struct pass *pass)
 {
+	const int said = c->r->remarks;
 	struct layout trial;
 	double best = HUGE_VAL;
-	bool found = false;
+	bool found = false, kept = false;
 	int bays = widest_bay(c);
 
 	while (bays > 0) {
 		layout_plan(c, zone, bays, &trial);
+		c->r->remarks = said;
 		pass_run(c, &trial, pass);
-		if (!found || pass->holds || pass->ratio < best) {
+		kept = !found || pass->holds || pass->ratio < best;
+		if (kept) {
 			found = true;
 			best = pass->ratio;
 			*layout = trial;
@@ -87,6 +94,21 @@ static void walk(struct context *c, const struct zone_spacing zone[ZONE_COUNT], 
 			break;
 		bays = trial.widest < bays ? trial.widest : bays - 1;
 	}
+	return kept;
+}
+
+/* Any layout that holds, for one of many trials: where the search rules all of them out there is no need to walk. True if
+   the pass is that of the layout. */
+static bool search_quick(struct context *c, const struct zone_spacing zone[ZONE_COUNT], struct layout *layout,
+                         struct pass *pass)
+{
+	layout_plan(c, zone, widest_bay(c), layout);
+	pass_run(c, layout, pass);
+	if (pass->holds)
+		return true;
+	if (!layout_search(c, layout, pass) && !c->r->search.settled)
+		walk(c, zone, layout, pass);
+	return false;
 }
 
 /* The fewest feet that hold under the context's curve, or the layout that the job asks for; else the least bad. */
@@ -96,13 +118,21 @@ static bool search(struct context *c, struct layout *layout, struct pass *pass)
 	const int said = c->r->remarks; /* what a trial layout says does not count */
 
 	spacing_run(c, zone);
-	walk(c, zone, layout, pass);
-	if (!isfinite(c->job->mount.spacing) && c->lines > 0 && c->fastener_rated) {
-		pass_run(c, layout, pass);
-		layout_search(c, layout, pass);
-	}
 	c->r->remarks = said;
-	pass_run(c, layout, pass);
+	const bool free = !isfinite(c->job->mount.spacing) && c->lines > 0 && c->fastener_rated;
+	const bool quick = free && c->effort == EFFORT_QUICK && c->job->mount.holes == 0;
+	bool done = quick ? search_quick(c, zone, layout, pass) : walk(c, zone, layout, pass);
+
+	if (free && !quick) {
+		if (!done)
+			pass_run(c, layout, pass);
+		layout_search(c, layout, pass);
+		done = false;
+	}
+	if (!done) {
+		c->r->remarks = said;
+		pass_run(c, layout, pass);
+	}
 	memcpy(pass->zone, zone, sizeof zone);
 	return pass->holds;
 }
@@ -151,6 +181,37 @@ static void passes(struct context *c)
 	rate(c, CURVE_RECALLED, &layout, &r->pass[0]);
 }
 
+static bool some_pass_holds(const struct result *r)
+{
+	return r->passes > 0 && (r->pass[r->judged].holds || (r->passes == 2 && r->pass[0].holds));
+}
+
+/* Where no layout on rafters holds and the job allows blocks: the first kind of block with which one does. */
+static void with_blocks(struct context *c, int said)
+{
+	const char *why = "the size asked for is none of those that are rated: 2x6 or 2x8 flat, 4x4 to 4x10.";
+
+	for (int kind = 1; kind <= block_kinds(); kind++) {
+		const char *against;
+
+		if (!block_wanted(c, kind))
+			continue;
+		if (!block_set(c, kind, &against)) {
+			why = c->r->block.kind > 0 ? why : against;
+			continue;
+		}
+		why = "no layout on rafters and blocks holds either.";
+		c->r->remarks = said;
+		passes(c);
+		if (some_pass_holds(c->r))
+			return;
+	}
+	block_clear(c);
+	c->r->remarks = said;
+	passes(c);
+	block_refuse(c, why);
+}
+
 /* Everything that does not depend on where the feet stand. False if the calculation ends here. */
 static bool set_up(struct context *c)
 {
@@ -179,7 +240,11 @@ static void run(const struct job *job, struct result *r, enum effort effort)
 		return;
 	}
 	if (set_up(&c)) {
+		const int said = r->remarks;
+
 		passes(&c);
+		if (job->mount.between == BETWEEN_BLOCKING && !some_pass_holds(r))
+			with_blocks(&c, said);
 		for (int i = 0; i < r->passes; i++)
 			courses_fill(&c, &r->pass[i]);
 		courses_tell(&c, &r->pass[r->judged]);
@@ -196,7 +261,9 @@ bool check_layout(const struct job *job, struct result *r, enum wind_curve curve
 	struct context c;
 
 	prepare(&c, job, r);
-	if (!c.code || !set_up(&c))
+	const char *why;
+
+	if (!c.code || !set_up(&c) || (layout->block > 0 && !block_set(&c, layout->block, &why)))
 		return false;
 	c.curve = curve;
 	spacing_run(&c, zone);
@@ -214,7 +281,9 @@ bool check_explain(const struct job *job, struct result *r, struct check_workspa
 	if (r->passes == 0 || attachment < 1 || attachment > pass->attachments)
 		return false;
 	prepare(&c, job, &w->result);
-	if (!set_up(&c))
+	const char *why;
+
+	if (!set_up(&c) || (r->block.kind > 0 && !block_set(&c, r->block.kind, &why)))
 		return false;
 	r->trace[SECTION_ATTACHMENT].count = r->trace[SECTION_FASTENER].count = 0;
 	c.curve = r->judged == 1 ? CURVE_SAFE_SIDE : CURVE_RECALLED;

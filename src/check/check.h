@@ -12,8 +12,8 @@ struct check_workspace {
 	struct result result;
 };
 
-/* The job must have passed job_validate. The search for the fewest feet works on the stack: a
-   megabyte of it is enough. */
+/* The job must have passed job_validate. The search for the fewest feet works on the stack: two
+   megabytes of it are enough. */
 void check_run(const struct job *job, struct result *result, struct check_workspace *workspace);
 
 /* Fills the traces SECTION_ATTACHMENT and SECTION_FASTENER of a result of this job with how the attachment of this number

@@ -14,6 +14,7 @@
 	S(step_attachment_held)       \
 	S(step_line_share)            \
 	S(step_rack_upper)            \
+	S(step_fastener_rows_room)    \
 	S(step_tributary_area)
 
 #define S(name) extern const struct step name;

@@ -6,13 +6,12 @@
 #include "check/result.h"
 #include "load/asce7_tilted.h"
 #include "load/loading_code.h"
+#include "resist/blocking.h"
 #include "resist/lag_lateral.h"
 #include "resist/lumber.h"
 #include "resist/sheet_screw.h"
 #include "table/lookup_covering.h"
 
-/* IBC 1607.14.4.1 (2021), ASCE/SEI 7-22 4.16.1: room under or between collectors above this counts as a place to stand. */
-#define ROOM_TO_STAND (24 * M_PER_IN)
 /* One line of feet: under a rail, or under the edge of one collector on direct feet. */
 struct line {
 	int row;
@@ -25,9 +24,21 @@ struct line {
 /* What one fastener carries where it is no lag screw. */
 struct fastening {
 	double pull, side;                   /* allowable, N; before CD where it applies */
-	double tension, washer;              /* of a bolt, N */
+	double tension, washer;              /* of a bolt, N; before LRFD */
+	double Fc_perp;                      /* adjusted, under its washer, Pa; before LRFD */
 	struct sheet_screw_joint sheet;
 	struct sheet_screw strength;
+};
+
+/* The blocks between rafters that are tried: a screw in one, and its ends; c->r->block has the rest. */
+struct block {
+	struct lumber_piece piece;
+	struct lag_screw_geometry screw; /* a wood screw's too */
+	struct lag_lateral lateral;      /* across the grain */
+	double W;                        /* reference withdrawal, N/m */
+	double layers;                   /* between foot and block, m */
+	double nail;                     /* reference side load of one nail in side grain, N */
+	struct block_grid grid;
 };
 
 /* A look-up of a wind coefficient and what it gave: the same few are asked for again and again. */
@@ -44,14 +55,47 @@ struct coefficient_memo {
 /* Wind on a piece of a rafter's strip, likewise. */
 #define STRIP_MEMO 512
 struct strip_memo {
-	bool set, lift, missing, matters;
+	bool set, lift, missing, matters, overhang;
 	enum wind_curve curve;
 	int rafter;
 	double y0, y1, length, p;
 };
 
+/* Wind on one piece of a rafter as the loads it makes, neighbours with the same wind as one: at `factor` 1. */
+#define WIND_MEMO 16
+#define WIND_PIECES (4 * ZONE_SHAPE_MAX + 50) /* a border at every corner of a zone and both ends of 16 rows */
+struct wind_memo {
+	bool lift, under, missing, matters;
+	enum wind_curve curve;
+	int rafter, pieces;
+	double start, length, share;
+	double from, to[WIND_PIECES], w[WIND_PIECES]; /* on plan, m; Pa */
+};
+
+/* A rafter as it stands today, which no layout of the feet changes but for the spans that are looked at. */
+#define BEFORE_MEMO 64
+#define BEFORE_SPANS 8
+struct before_memo {
+	enum wind_curve curve;
+	int rafter, spans;
+	double start[BEFORE_SPANS]; /* of each span, on plan, m */
+	bool whole, low_loaded, high_loaded, missing, matters;
+	struct {
+		double dead, live, snow, moment; /* N m */
+	} bends[BEFORE_SPANS];
+	int checks;
+	enum check_id id[LINK_COUNT * 2];
+	struct check_value check[LINK_COUNT * 2];
+};
+
 /* Adjusted values of the rafter's lumber for each load duration, likewise. */
 #define LUMBER_MEMO 8
+
+/* What one lag screw carries under each load duration (LRFD: time effect factor), likewise. */
+struct screw_memo {
+	double CD;
+	double Wp, Z, tension; /* N */
+};
 
 /* How much the search for the fewest feet may work. */
 enum effort {
@@ -71,6 +115,8 @@ struct context {
 	const struct loading_code *code;
 	const struct covering_row *covering; /* NULL: not in the table */
 	double built_up;                     /* covering and underlayment under the foot, m */
+	bool layers_given;                   /* no job but a question: what lies between foot and rafter, as told, m */
+	double layers, layers_gap;
 	struct wind_velocity wind;
 	struct array_surroundings around;
 	unsigned exposed_sides;
@@ -103,11 +149,13 @@ struct context {
 	struct lag_screw_geometry screw;
 	struct lag_lateral lateral;
 	struct screw_placement placement;
-	bool fastener_rated;
+	bool fastener_rated, too_near;
 	struct fastening fastening;          /* kinds other than lag screws */
 	double hole, hole_depth;             /* in the rafter's top edge, m; 0: none */
 	double tie_factor;                   /* of raised ties, on the allowed span */
 	double net_share;                    /* of a rafter's section modulus beside the hole; 1: no hole */
+
+	struct block block;
 
 	/* rafter.c */
 	bool lumber_known;
@@ -120,6 +168,8 @@ struct context {
 	int lumbers;
 	double duration[LUMBER_MEMO];
 	struct lumber_values adjusted[LUMBER_MEMO];
+	int screws;
+	struct screw_memo carries[LUMBER_MEMO];
 
 	/* of the pass under way */
 	enum wind_curve curve;
@@ -127,6 +177,11 @@ struct context {
 	bool coefficient_missing;            /* a zone without any coefficient was met */
 	bool couple_unknown;                 /* a standoff's couple met no known lever arm */
 	double Cg;                           /* group factor of the screws of a foot */
+
+	/* From here on nothing is cleared beforehand: the flags say what is known. */
+	bool blown_known[WIND_MEMO], before_known[BEFORE_MEMO];
+	struct wind_memo blown[WIND_MEMO];
+	struct before_memo before[BEFORE_MEMO];
 };
 
 void remark_add(struct result *r, enum remark_id id, const double value[3], const char *const text[3]);

@@ -9,9 +9,10 @@
 #define LANDINGS(L)                                                                                \
 	L(UNKNOWN, "not known: not enough is measured", "unknown")                                 \
 	L(WELL, "lands well", "well")                                                              \
-	L(AT_BUTT, "too near the butt above", "at-butt")                                           \
+	L(AT_BUTT, "too near a butt", "at-butt")                                           \
 	L(ON_BATTEN, "on a batten", "on-batten")                                                   \
-	L(AT_SEAM, "too near a seam", "at-seam")
+	L(AT_SEAM, "too near a seam", "at-seam")                                                   \
+	L(AT_JOINT, "too near a joint", "at-joint")
 
 enum landing {
 #define L(id, words, key) LANDING_##id,
@@ -34,6 +35,13 @@ struct course_place {
 		move_down; /* of the line, until it lands well; NAN when it does, or unknown */
 	bool can_move;     /* one of them stays within the collector's clamp range */
 	double to_seam;    /* along the eave to the nearest seam or rib */
+
+	/* joints.c, where the joints repeat: along the eave, positive to the right */
+	double to_joint;             /* from the joint that is nearest for its rule to the hole */
+	double joint_side;           /* of the foot, until it is clear of them; 0 when it is */
+	bool side_fits;              /* the rafter has that room beside its middle */
+	double joint_up, joint_down; /* of the line, until this foot is clear and lands well */
+	bool line_fits;              /* one of these stays within the clamp range and leaves fewer feet of the line on joints */
 };
 
 #endif

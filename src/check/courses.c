@@ -4,8 +4,7 @@
    place holds as well, but is harder to keep dry.
 
    The butts are counted from roof.first-butt. A piece of one layer (tile) hangs by its head on a
-   batten whose upper edge is the head: L above the piece's own butt. Vertical joints are not known
-   and must be looked at on the roof. */
+   batten whose upper edge is the head: L above the piece's own butt. Joints beside each other in a course: joints.c. */
 #include "check/courses.h"
 
 #include <math.h>
@@ -30,14 +29,7 @@ const char *landing_key(enum landing landing)
 	return key_of[landing];
 }
 
-/* What is known of the covering of a job. */
-struct courses {
-	const struct covering_plate_row *row; /* NULL: no courses */
-	double E, L, first;                   /* m; E 0 where there are none */
-	double batten; /* middle of a batten above a butt, m; NAN none or unknown */
-};
-
-static struct courses courses_of(const struct context *c)
+struct courses courses_of(const struct context *c)
 {
 	const struct job_roof *roof = &c->job->roof;
 	struct courses k = {covering_plate_row(roof->covering, 12 * tan(c->theta)), 0,
@@ -53,9 +45,12 @@ static struct courses courses_of(const struct context *c)
 	return k;
 }
 
-/* The stretch around y where a hole does not land well; false if it does. */
-static bool bad_stretch(const struct courses *k, double y, double *low, double *high,
-			enum landing *why)
+int courses_number(const struct courses *k, double y)
+{
+	return (int)floor((y - k->first) / k->E + 1e-9) + 1;
+}
+
+bool courses_bad_stretch(const struct courses *k, double y, double *low, double *high, enum landing *why)
 {
 	const double n = floor((y - k->first) / k->E + 1e-9), butt = k->first + (n + 1) * k->E;
 	const double reach = COURSE_BATTEN / 2 + COURSE_BATTEN_CLEAR;
@@ -63,6 +58,13 @@ static bool bad_stretch(const struct courses *k, double y, double *low, double *
 	if (!at_least(butt - y, COURSE_CLEAR)) {
 		*low = butt - COURSE_CLEAR;
 		*high = butt + COURSE_CLEAR;
+		*why = LANDING_AT_BUTT;
+		return true;
+	}
+	/* on the step of its own butt, but for the first: below that there is nothing to step on */
+	if (n > 0 && !at_least(y - (butt - k->E), COURSE_CLEAR)) {
+		*low = butt - k->E - COURSE_CLEAR;
+		*high = butt - k->E + COURSE_CLEAR;
 		*why = LANDING_AT_BUTT;
 		return true;
 	}
@@ -90,23 +92,57 @@ static double way(const struct courses *k, double y, bool up)
 	for (int i = 0; i < 4; i++) {
 		if (!at_least(at, k->first))
 			return NAN;
-		if (!bad_stretch(k, at, &low, &high, &why))
+		if (!courses_bad_stretch(k, at, &low, &high, &why))
 			return fabs(at - y);
 		at = up ? high : low;
 	}
 	return NAN;
 }
 
-double courses_line(const struct context *c, double y, double reach)
+/* The nearest place from y on that is well; y itself if none is within reach (m, up the slope if positive). */
+static double nearest_well(const struct courses *k, double y, double reach)
+{
+	const double move = way(k, y, reach > 0);
+
+	return move > 0 && at_most(move, fabs(reach)) ? y + copysign(move, reach) : y;
+}
+
+/* Among the nearest well places of each course within reach the one with the fewest rafters on a joint, the first of
+   equals. */
+static double fewest_joints(const struct context *c, const struct courses *k, const struct joint_pattern *p, double y,
+			    double reach, double x0, double x1)
+{
+	double best = nearest_well(k, y, reach), at = best;
+	int least = joints_met(c, k, p, best, x0, x1);
+
+	while (least > 0) {
+		const int course = courses_number(k, at);
+		const double edge = reach > 0 ? k->first + course * k->E + COURSE_CLEAR
+					      : k->first + (course - 1) * k->E - COURSE_CLEAR;
+		const double rest = reach - (edge - y);
+		int met;
+
+		if (!at_least(edge, k->first) || !at_most(fabs(edge - y), fabs(reach)))
+			break;
+		at = nearest_well(k, edge, fmax(fabs(rest), 1e-9) * (reach > 0 ? 1 : -1));
+		met = joints_met(c, k, p, at, x0, x1);
+		if (met < least) {
+			best = at;
+			least = met;
+		}
+	}
+	return best;
+}
+
+double courses_line(const struct context *c, double y, double reach, double x0, double x1)
 {
 	const struct courses k = courses_of(c);
-	double move;
+	struct joint_pattern joints;
 
 	if (!(k.E > 0) || !(fabs(reach) > 0) || !job_given(c->job, FIELD_ROOF_FIRST_BUTT) ||
 	    !at_least(y, k.first))
 		return y;
-	move = way(&k, y, reach > 0);
-	return move > 0 && at_most(move, fabs(reach)) ? y + copysign(move, reach) : y;
+	return joints_of(c, &joints) ? fewest_joints(c, &k, &joints, y, reach, x0, x1) : nearest_well(&k, y, reach);
 }
 
 static double clamp_reach(const struct context *c, const struct line *line)
@@ -129,8 +165,7 @@ static double meant(const struct context *c, const struct line *line)
 	return line->rear ? k->y1 - rail->upper_inset * shrink : k->y0 + rail->lower_inset * shrink;
 }
 
-/* True if the line may stand at y. */
-static bool within(const struct context *c, const struct line *line, double y)
+bool courses_within(const struct context *c, const struct line *line, double y)
 {
 	const double from = meant(c, line), reach = clamp_reach(c, line);
 
@@ -146,12 +181,12 @@ static void place_in_courses(const struct context *c, const struct courses *k,
 	if (!at_least(line->y, k->first))
 		return;
 	p->landing = LANDING_WELL;
-	if (!bad_stretch(k, line->y, &low, &high, &p->landing))
+	if (!courses_bad_stretch(k, line->y, &low, &high, &p->landing))
 		return;
 	p->move_up = way(k, line->y, true);
 	p->move_down = way(k, line->y, false);
-	p->can_move = (isfinite(p->move_up) && within(c, line, line->y + p->move_up)) ||
-		      (isfinite(p->move_down) && within(c, line, line->y - p->move_down));
+	p->can_move = (isfinite(p->move_up) && courses_within(c, line, line->y + p->move_up)) ||
+		      (isfinite(p->move_down) && courses_within(c, line, line->y - p->move_down));
 }
 
 static struct course_place place_of_line(const struct context *c, const struct courses *k,
@@ -165,9 +200,19 @@ static struct course_place place_of_line(const struct context *c, const struct c
 					     .down = k->row ? k->row->plate_down_in * M_PER_IN
 							    : (double)NAN};
 	const struct flashing_foot foot = flashing_foot(NULL, &given);
-	struct course_place p = {LANDING_UNKNOWN, foot.course,   foot.butt_up, foot.above_butt,
-				 (double)NAN,     foot.plate_up, (double)NAN,  (double)NAN,
-				 (double)NAN,     false,         (double)NAN};
+	struct course_place p = {.course = foot.course,
+				 .below = foot.butt_up,
+				 .above = foot.above_butt,
+				 .plate_down = (double)NAN,
+				 .plate_up = foot.plate_up,
+				 .plate_side = (double)NAN,
+				 .move_up = (double)NAN,
+				 .move_down = (double)NAN,
+				 .to_seam = (double)NAN,
+				 .to_joint = (double)NAN,
+				 .joint_side = (double)NAN,
+				 .joint_up = (double)NAN,
+				 .joint_down = (double)NAN};
 
 	if (k->row && k->row->laid != COVERING_PLATE_LAID_SEAMS) {
 		p.plate_down = isfinite(foot.plate_up) ? foot.plate_down : given.down;
@@ -213,7 +258,9 @@ void courses_fill(const struct context *c, struct pass *pass)
 		}
 		a->course = of_line;
 		place_in_seams(c, &k, a->x, &a->course);
+		joints_fill(c, &k, &c->line[line], a->x, &a->course);
 	}
+	joints_settle(c, &k, pass);
 }
 
 static void tell_line(struct context *c, const struct pass *pass, int i)
@@ -240,6 +287,7 @@ void courses_tell(struct context *c, const struct pass *pass)
 	const struct courses k = courses_of(c);
 	int near = 0, which = 0;
 
+	joints_tell(c, pass);
 	if (k.E > 0 && !job_given(c->job, FIELD_ROOF_FIRST_BUTT)) {
 		REMARK(c->r, COURSE_UNMEASURED, 0);
 		return;

@@ -5,6 +5,7 @@
 
 #include <math.h>
 
+#include "check/nds.h"
 #include "resist/combined.h"
 #include "resist/lrfd.h"
 #include "resist/standoff.h"
@@ -15,6 +16,10 @@ void fastener_layers(const struct context *c, double *all, double *gap)
 {
 	const double deck = c->job->roof.deck_thickness, covering = c->built_up;
 
+	*all = c->layers;
+	*gap = c->layers_gap;
+	if (c->layers_given)
+		return;
 	*all = *gap = 0;
 	switch (c->job->mount.seat) {
 	case SEAT_ON_WOOD:
@@ -41,28 +46,17 @@ static void remarks(struct context *c, const struct lag_screw_geometry *s)
 		REMARK(c->r, SEAT_UNKNOWN, c->r->fastener.gap);
 	if (!at_least(s->p, least))
 		REMARK(c->r, PENETRATION, s->p);
-	if (!lag_edge_fits(job->framing.breadth, s->D, job->fastener.drilling_tolerance))
-		REMARK(c->r, EDGE, job->fastener.drilling_tolerance,
-		       fmax(0, lag_edge_room(NULL, job->framing.breadth, s->D)));
-}
-
-/* Screws in a row along the rafter, load along it. The steel plate is taken no wider than the rafter, which is the safe side:
-   a wider one is stiffer and shares better. */
-double fastener_group_factor(const struct context *c, double D, struct trace *t)
-{
-	const struct job *job = c->job;
-	const double E_steel = 29e6 * N_PER_LBF / (M_PER_IN * M_PER_IN); /* 29,000,000 psi */
-	const double wood = c->lumber.E * job->framing.breadth * job->framing.depth;
-	const double plate = E_steel * job->mount.plate_thickness * job->framing.breadth;
-
-	if (job->fastener.count < 2 || !c->lumber_known)
-		return 1;
-	return connection_group_factor(t, job->fastener.count, D, job->fastener.spacing, wood, plate);
 }
 
 void fastener_unrated(struct context *c, const char *why)
 {
 	REMARK_T(c->r, FASTENER_UNRATED, (0), why);
+}
+
+void fastener_gap_tell(struct context *c, double gap, double Z, double Z0)
+{
+	if (gap > 0 && Z < Z0 / 2)
+		REMARK(c->r, GAP_COST, gap, Z, Z0);
 }
 
 /* The lengths: what reaches into the rafter, and what that asks of the crew. False where the screw is no listed lag. */
@@ -83,10 +77,10 @@ static bool lengths(struct context *c, double *gap)
 	f->p = c->screw.p;
 	f->p_t = c->screw.p_t;
 	f->l_m = c->screw.l_m;
-	c->hole = c->screw.D;
+	c->hole = c->screw.D * (job->fastener.rows > 1 ? job->fastener.rows : 1);
 	c->hole_depth = c->screw.p_tot;
-	f->edge_room = lag_edge_room(t, job->framing.breadth, c->screw.D);
 	remarks(c, &c->screw);
+	fastener_group(c, c->screw.D, c->screw.l_m, t);
 	return true;
 }
 
@@ -99,6 +93,7 @@ void fastener_prepare(struct context *c)
 
 	f->lead_hole_low = f->lead_hole_high = (double)NAN;
 	c->fastener_rated = false;
+	nds_tell(c);
 	if (job->fastener.kind != FASTENER_LAG_SCREW) {
 		fastener_kind_prepare(c);
 		return;
@@ -118,17 +113,17 @@ void fastener_prepare(struct context *c)
 		fastener_unrated(c, "no wood is reached, or the published tables have no steel plate as thin as the foot's.");
 		return;
 	}
+	struct lag_lateral bearing;
+
+	if (lag_lateral_find(NULL, &c->screw, c->G, 0, job->mount.plate_thickness, 0, &bearing))
+		fastener_gap_tell(c, gap, c->lateral.yield.value, bearing.yield.value);
 	f->W = lag_withdrawal(t, c->G, c->screw.D);
 	f->Z = c->lateral.yield.value;
 	f->mode = yield_mode_text(c->lateral.yield.mode);
 	c->Cg = fastener_group_factor(c, c->screw.D, t);
-	c->placement = screw_placement(t, c->screw.D, job->fastener.end_distance,
-	                               job->fastener.count > 1 ? job->fastener.spacing : (double)NAN,
-	                               BEARS_TOWARD_END);
-	if (!c->placement.permitted || !c->placement.withdrawal_permitted)
-		fastener_unrated(c, "the screws stand closer to each other or to the rafter's end than NDS Tables 12.5.1A, B "
-		           "and E permit.");
-	c->fastener_rated = c->lateral.permitted && c->placement.permitted && c->placement.withdrawal_permitted;
+	const bool stands = fastener_stands(c, c->screw.D, t);
+
+	c->fastener_rated = c->lateral.permitted && stands;
 }
 
 double fastener_temperature(const struct context *c)
@@ -157,39 +152,69 @@ void fastener_keep(struct check_value check[CHECK_COUNT], enum check_id id, doub
 	keep_worst(&check[id], value(demand, capacity, f, CD));
 }
 
-bool fastener_check(const struct context *c, struct trace *trace, const struct force *f, double up, double slope,
+/* One lag screw under a load duration; false where its factors are not known. */
+static bool screw_carries(const struct context *c, struct trace *trace, double CD, struct screw_memo *out)
+{
+	struct connection_factors k;
+
+	if (!connection_factors_find(c->lrfd ? 1 : CD, c->job->framing.wet == ANSWER_YES, fastener_temperature(c), false,
+	                             &k))
+		return false;
+	out->CD = CD;
+	out->Wp = lag_withdrawal_capacity(trace, c->r->fastener.W, c->screw.p_t, &k);
+	out->Z = lateral_adjusted(trace, c->r->fastener.Z, k.CD, k.CM_lateral, k.Ct, c->Cg, c->placement.C_delta,
+	                          k.Ceg_lateral);
+	out->tension = lag_tension(trace, c->screw.Dr);
+	if (!c->lrfd)
+		return true;
+	out->Wp = lrfd_connection(trace, out->Wp, CD);
+	out->Z = lrfd_connection(trace, out->Z, CD);
+	out->tension = lrfd_steel(trace, out->tension);
+	return true;
+}
+
+/* The same, worked out once for each duration: every load case of every foot asks for it again. NULL: not known. */
+static const struct screw_memo *screw_known(struct context *c, double CD)
+{
+	for (int i = 0; i < c->screws; i++)
+		if (!(c->carries[i].CD < CD) && !(c->carries[i].CD > CD))
+			return &c->carries[i];
+	struct screw_memo *const m = &c->carries[c->screws < LUMBER_MEMO ? c->screws : LUMBER_MEMO - 1];
+
+	if (!screw_carries(c, NULL, CD, m))
+		return NULL;
+	if (c->screws < LUMBER_MEMO)
+		c->screws++;
+	return m;
+}
+
+bool fastener_check(struct context *c, struct trace *trace, const struct force *f, double up, double slope,
                     struct check_value check[CHECK_COUNT])
 {
 	const struct job *job = c->job;
 	const int n = job->fastener.count;
-	struct connection_factors k;
 	double couple;
 
 	if (job->fastener.kind != FASTENER_LAG_SCREW)
 		return fastener_kind_check(c, trace, f, up, slope, check);
-	if (!c->fastener_rated || !connection_factors_find(c->lrfd ? 1 : f->CD, job->framing.wet == ANSWER_YES,
-	                                                   fastener_temperature(c), false, &k))
-		return false;
-	if (!standoff_pull(trace, slope, c->foot_height, job->mount.lever_arm, &couple))
+	const struct screw_memo *const k = c->fastener_rated ? screw_known(c, f->CD) : NULL;
+	struct screw_memo told;
+
+	if (!k || !standoff_pull(trace, slope, c->foot_height, job->mount.lever_arm, &couple))
 		return false;
 	/* the couple is not shared alike: all of it is put on one screw, at the shorter arm */
 	const double pull = fmax(0, up / n + couple);
-	double Wp = lag_withdrawal_capacity(trace, c->r->fastener.W, c->screw.p_t, &k);
-	double Z = lateral_adjusted(trace, c->r->fastener.Z, k.CD, k.CM_lateral, k.Ct, c->Cg, c->placement.C_delta,
-	                            k.Ceg_lateral);
-	double tension = lag_tension(trace, c->screw.Dr);
 
-	if (c->lrfd) {
-		Wp = lrfd_connection(trace, Wp, f->CD);
-		Z = lrfd_connection(trace, Z, f->CD);
-		tension = lrfd_steel(trace, tension);
+	if (trace)
+		screw_carries(c, trace, f->CD, &told);
+	keep_worst(&check[CHECK_WITHDRAWAL], value(pull, k->Wp, f, f->CD));
+	keep_worst(&check[CHECK_LATERAL], value(fabs(slope) / n, k->Z, f, f->CD));
+	if (trace || (pull > 0 && slope > 0)) {
+		const struct combined both = combined_check(trace, pull * n, slope, n, k->Wp, k->Z);
+
+		if (pull > 0 && slope > 0)
+			keep_worst(&check[CHECK_COMBINED], value(both.resultant, both.capacity, f, f->CD));
 	}
-	const struct combined both = combined_check(trace, pull * n, slope, n, Wp, Z);
-
-	keep_worst(&check[CHECK_WITHDRAWAL], value(pull, Wp, f, f->CD));
-	keep_worst(&check[CHECK_LATERAL], value(fabs(slope) / n, Z, f, f->CD));
-	if (pull > 0 && slope > 0)
-		keep_worst(&check[CHECK_COMBINED], value(both.resultant, both.capacity, f, f->CD));
-	keep_worst(&check[CHECK_TENSION], value(pull, tension, f, 1));
+	keep_worst(&check[CHECK_TENSION], value(pull, k->tension, f, 1));
 	return true;
 }

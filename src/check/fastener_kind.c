@@ -26,8 +26,9 @@ static bool given(double x)
 	return isfinite(x) && x > 0;
 }
 
-/* What every fastener in a rafter's top edge has in common. */
-static void in_wood(struct context *c, double hole, double depth)
+/* What every fastener in a rafter's top edge has in common; l: bearing length in it. False, and says so,
+   where it may not stand there. */
+static bool in_wood(struct context *c, double hole, double depth, double l)
 {
 	const struct job *job = c->job;
 	struct fastener_result *f = &c->r->fastener;
@@ -36,27 +37,15 @@ static void in_wood(struct context *c, double hole, double depth)
 
 	fastener_layers(c, &all, &f->gap);
 	f->t_up = job->mount.plate_thickness + all;
-	c->hole = hole;
+	c->hole = hole * (job->fastener.rows > 1 ? job->fastener.rows : 1);
 	c->hole_depth = depth;
-	c->placement = screw_placement(
-		t, job->fastener.diameter, job->fastener.end_distance,
-		job->fastener.count > 1 ? job->fastener.spacing : (double)NAN, BEARS_TOWARD_END);
-	c->Cg = fastener_group_factor(c, job->fastener.diameter, t);
-	f->edge_room = lag_edge_room(t, job->framing.breadth, job->fastener.diameter);
 	if (job->mount.seat == SEAT_UNKNOWN)
 		REMARK(c->r, SEAT_UNKNOWN, f->gap);
-	if (!lag_edge_fits(job->framing.breadth, job->fastener.diameter,
-			   job->fastener.drilling_tolerance))
-		REMARK(c->r, EDGE, job->fastener.drilling_tolerance, fmax(0, f->edge_room));
-	if (!c->placement.permitted || !c->placement.withdrawal_permitted)
-		fastener_unrated(c, "the fasteners stand closer to each other or to the rafter's "
-				    "end than NDS Tables "
-				    "12.5.1A, B and E permit.");
-}
+	const bool stands = fastener_stands(c, job->fastener.diameter, t);
 
-static bool placed(const struct context *c)
-{
-	return c->placement.permitted && c->placement.withdrawal_permitted;
+	c->Cg = fastener_group_factor(c, job->fastener.diameter, t);
+	fastener_group(c, job->fastener.diameter, l, t);
+	return stands && !c->too_near;
 }
 
 static void lengths_shown(struct context *c)
@@ -85,7 +74,8 @@ static void wood_screw(struct context *c)
 				    "not known.");
 		return;
 	}
-	in_wood(c, c->screw.D, c->screw.p_tot);
+	const bool placed = in_wood(c, c->screw.D, c->screw.p_tot, c->screw.l_m);
+
 	lengths_shown(c);
 	if (c->G <= 0 || !wood_screw_withdrawal_covers(c->G, c->screw.D) ||
 	    !wood_screw_lateral_find(t, &c->screw, c->G, 0, job->mount.plate_thickness, gap,
@@ -101,10 +91,14 @@ static void wood_screw(struct context *c)
 	if (!wood_screw_lead_hole(t, &c->screw, c->G, &f->lead_hole_low, &f->lead_hole_high) ||
 	    !given(f->lead_hole_high))
 		f->lead_hole_low = f->lead_hole_high = (double)NAN;
+	struct lag_lateral bearing;
+
+	if (wood_screw_lateral_find(NULL, &c->screw, c->G, 0, job->mount.plate_thickness, 0, &bearing))
+		fastener_gap_tell(c, gap, c->lateral.yield.value, bearing.yield.value);
 	f->W = wood_screw_withdrawal(t, c->G, c->screw.D);
 	f->Z = c->lateral.yield.value;
 	f->mode = yield_mode_text(c->lateral.yield.mode);
-	c->fastener_rated = c->lateral.permitted && placed(c);
+	c->fastener_rated = c->lateral.permitted && placed;
 }
 
 /* The whole wood thread is turned in; the bolt stands free from the wood to the line of the rail.
@@ -123,7 +117,8 @@ static void hanger_bolt(struct context *c)
 				    "published tables.");
 		return;
 	}
-	in_wood(c, c->screw.D, c->screw.p_tot);
+	const bool placed = in_wood(c, c->screw.D, c->screw.p_tot, c->screw.l_m);
+
 	lengths_shown(c);
 	if (!at_least(c->screw.p, lag_penetration_least(t, c->screw.D)))
 		REMARK(c->r, PENETRATION, c->screw.p);
@@ -142,19 +137,21 @@ static void hanger_bolt(struct context *c)
 	f->Z = y.value;
 	f->mode = yield_mode_text(y.mode);
 	c->fastener_rated =
-		at_least(c->screw.p, lag_penetration_least(NULL, c->screw.D)) && placed(c);
+		at_least(c->screw.p, lag_penetration_least(NULL, c->screw.D)) && placed;
 }
 
 static void structural_screw(struct context *c)
 {
 	const struct job_fastener *s = &c->job->fastener;
 
-	in_wood(c, s->diameter,
-		fmin(fmax(0, s->length - c->job->mount.plate_thickness), c->job->framing.depth));
+	const double deep =
+		fmin(fmax(0, s->length - c->job->mount.plate_thickness), c->job->framing.depth);
+	const bool placed = in_wood(c, s->diameter, deep, deep);
+
 	REMARK_T(c->r, TESTED, (s->safety_factor), "structural screw", s->report);
 	c->fastening.pull = s->allowable_uplift;
 	c->fastening.side = s->allowable_side;
-	c->fastener_rated = given(c->fastening.pull) && given(c->fastening.side) && placed(c);
+	c->fastener_rated = given(c->fastening.pull) && given(c->fastening.side) && placed;
 }
 
 static void through_bolt(struct context *c)
@@ -170,7 +167,8 @@ static void through_bolt(struct context *c)
 	struct dowel_yield y;
 	struct lumber_values v;
 
-	in_wood(c, hole, job->framing.depth);
+	const bool placed = in_wood(c, hole, job->framing.depth, job->framing.depth);
+
 	if (!c->lumber_known || !lumber_adjust(t, &c->lumber, 1, &s, &v) ||
 	    !bolt_lateral_find(t, D, job->framing.depth, c->G, 0, job->mount.plate_thickness,
 			       f->gap, &joint, &y)) {
@@ -178,9 +176,15 @@ static void through_bolt(struct context *c)
 				    "published tables.");
 		return;
 	}
-	/* 1 in from the end: no bearing area factor; a foot may stand anywhere */
-	c->fastening.washer = bolt_washer_bearing(t, job->fastener.washer_diameter, hole,
-						  job->framing.breadth, M_PER_IN, v.Fc_perp_prime);
+	struct dowel_yield bearing;
+
+	if (bolt_lateral_find(NULL, D, job->framing.depth, c->G, 0, job->mount.plate_thickness, 0, &joint,
+			      &bearing))
+		fastener_gap_tell(c, f->gap, y.value, bearing.value);
+	c->fastening.Fc_perp = v.Fc_perp_prime;
+	c->fastening.washer =
+		bolt_washer_bearing(t, job->fastener.washer_diameter, hole, job->framing.breadth,
+				    BOLT_FROM_END, v.Fc_perp_prime);
 	c->fastening.tension = lag_tension(t, joint.Dr);
 	if (c->fastening.washer <= 0)
 		fastener_unrated(c,
@@ -188,7 +192,7 @@ static void through_bolt(struct context *c)
 	f->l_m = joint.lm;
 	f->Z = y.value;
 	f->mode = yield_mode_text(y.mode);
-	c->fastener_rated = c->fastening.washer > 0 && placed(c);
+	c->fastener_rated = c->fastening.washer > 0 && placed;
 }
 
 static void sheet_screw(struct context *c)
@@ -206,11 +210,14 @@ static void sheet_screw(struct context *c)
 	j->t2 = job->fastener.steel_thickness;
 	j->Fu1 = STEEL_FU;
 	j->Fu2 = given(job->fastener.steel_strength) ? job->fastener.steel_strength : STEEL_FU;
-	if (job->fastener.count > 1 && !at_least(job->fastener.spacing, 3 * j->d)) {
+	const bool rows_near = job->fastener.rows > 1 && !at_least(job->fastener.row_spacing, 3 * j->d);
+
+	if (rows_near || (fastener_in_row(&job->fastener) > 1 &&
+			  !at_least(job->fastener.spacing, 3 * j->d))) {
 		fastener_unrated(c, "the screws stand closer than 3 d (AISI S100 J4.1).");
 		return;
 	}
-	c->fastening.strength = sheet_screw_strength(t, j);
+	c->fastening.strength = sheet_screw_strength(t, j, c->lrfd);
 	c->fastener_rated = true;
 }
 
@@ -253,10 +260,6 @@ static void deck_mount(struct context *c)
 
 void fastener_kind_prepare(struct context *c)
 {
-	if (c->lrfd) {
-		REMARK(c->r, LRFD_KIND, 0);
-		return;
-	}
 	switch (c->job->fastener.kind) {
 	case FASTENER_LAG_SCREW:
 		return;

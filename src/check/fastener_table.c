@@ -1,25 +1,63 @@
 /* SPDX-License-Identifier: MIT */
-/* Lag screws from 1/4 to 1/2 in, 3 to 8 in long, with the least thread of the standard shape, under
-   one load of one foot. The same functions as the check runs:
-   NDS-2018 12.1.4, 12.2.1, 12.3, 12.4.1, 12.5.1. */
+/* Listed sizes of one kind of fastener under one load of one foot. Sizes are those that a truck
+   carries (common practice); what they hold is asked of the check (fastener_trial.c).
+
+   Lag screws with the least thread of the standard shape, wood screws by their number, hanger bolts
+   by their wood thread, through-bolts by the washer under the rafter, screws into steel by their
+   number. */
 #include "check/fastener_table.h"
 
 #include <math.h>
 
+#include "check/fastener_trial.h"
 #include "quantity/quantity.h"
-#include "resist/combined.h"
-#include "resist/lag_lateral.h"
-#include "resist/standoff.h"
+#include "resist/lag_screw.h"
 
-static const double diameter_in[] = {0.25, 0.3125, 0.375, 0.5};
-static const double length_in[] = {3, 3.5, 4, 4.5, 5, 6, 7, 8};
-#define DIAMETERS (int)(sizeof diameter_in / sizeof *diameter_in)
-#define LENGTHS (int)(sizeof length_in / sizeof *length_in)
+#define SIZE_MAX_COUNT 8
+struct sizes {
+	int diameters, lengths;
+	double diameter_in[SIZE_MAX_COUNT];
+	double length_in[SIZE_MAX_COUNT];
+};
+
+static const struct sizes lag = {4, 8, {0.25, 0.3125, 0.375, 0.5}, {3, 3.5, 4, 4.5, 5, 6, 7, 8}};
+/* No. 8, 10, 12 and 14 */
+static const struct sizes wood = {4, 6, {0.164, 0.190, 0.216, 0.242}, {2, 2.5, 3, 3.5, 4, 5}};
+static const struct sizes hanger = {4, 6, {0.25, 0.3125, 0.375, 0.5}, {1.5, 2, 2.5, 3, 3.5, 4}};
+static const struct sizes bolt = {4, 5, {0.25, 0.3125, 0.375, 0.5}, {0.75, 1, 1.25, 1.375, 1.5}};
+/* No. 8, 10, 12 and 1/4 in */
+static const struct sizes steel = {4, 1, {0.164, 0.190, 0.216, 0.250}, {NAN}};
+
+static const struct sizes *sizes_of(enum fastener_kind kind)
+{
+	switch (kind) {
+	case FASTENER_LAG_SCREW:
+		return &lag;
+	case FASTENER_WOOD_SCREW:
+		return &wood;
+	case FASTENER_HANGER_BOLT:
+		return &hanger;
+	case FASTENER_THROUGH_BOLT:
+		return &bolt;
+	case FASTENER_SHEET_SCREW:
+		return &steel;
+	case FASTENER_STRUCTURAL_SCREW:
+	case FASTENER_SEAM_CLAMP:
+	case FASTENER_DECK_MOUNT:
+		return NULL;
+	}
+	return NULL;
+}
+
+bool fastener_kind_listed(enum fastener_kind kind)
+{
+	return sizes_of(kind) != NULL;
+}
 
 const char *fastener_state_words(enum fastener_state s)
 {
 	static const char *const words[FASTENER_STATE_COUNT] = {
-		"holds", "overloaded", "too short: under 4 D in the rafter",
+		"holds", "overloaded", "too short: under the least penetration in the rafter",
 		"no room: edge under 1.5 D", "not rated"};
 
 	return words[s];
@@ -31,60 +69,6 @@ const char *miss_state_words(enum miss_state s)
 							    "breaks out", "misses the wood"};
 
 	return words[s];
-}
-
-static bool rate(const struct fastener_question *q, const struct lag_screw_geometry *g,
-		 struct fastener_row *r)
-{
-	struct connection_factors k;
-	struct lag_lateral lateral;
-	double couple;
-
-	if (!lag_withdrawal_covers(q->G, g->D) ||
-	    !connection_factors_find(q->CD, q->wet, q->temperature, false, &k) ||
-	    !lag_lateral_find(NULL, g, q->G, 0, q->plate, q->gap, &lateral) ||
-	    !standoff_pull(NULL, q->slope, q->height, q->arm, &couple))
-		return false;
-	r->pull =
-		q->uplift / q->count + couple; /* all of the couple on one screw, as in the check */
-	r->side = q->slope / q->count;
-	r->Wp = lag_withdrawal_capacity(NULL, lag_withdrawal(NULL, q->G, g->D), g->p_t, &k);
-	r->Z = lateral_adjusted(NULL, lateral.yield.value, k.CD, k.CM_lateral, k.Ct, 1, 1,
-				k.Ceg_lateral);
-	const struct combined both =
-		combined_check(NULL, r->pull * q->count, q->slope, q->count, r->Wp, r->Z);
-
-	r->ratio = fmax(fmax(r->pull / r->Wp, r->side / r->Z),
-			fmax(both.ratio, r->pull / lag_tension(NULL, g->Dr)));
-	return true;
-}
-
-static struct fastener_row one(const struct fastener_question *q, double D, double L)
-{
-	struct fastener_row r = {.D = D,
-				 .L = L,
-				 .state = FASTENER_STATE_UNRATED,
-				 .ratio = (double)NAN,
-				 .lead_low = (double)NAN,
-				 .lead_high = (double)NAN};
-	struct lag_screw_geometry g;
-
-	if (!lag_screw_geometry_find(NULL, D, L, (double)NAN, q->plate + q->layers, q->depth, &g))
-		return r;
-	r.p_t = g.p_t;
-	r.through = g.through;
-	if (!lag_lead_hole(NULL, D, q->G, &r.lead_low, &r.lead_high))
-		r.lead_low = r.lead_high = (double)NAN;
-	if (!at_least(g.p, lag_penetration_least(NULL, D))) {
-		r.state = FASTENER_STATE_SHORT;
-		return r;
-	}
-	if (!rate(q, &g, &r))
-		return r;
-	r.state = !lag_edge_fits(q->breadth, D, q->tolerance) ? FASTENER_STATE_NO_ROOM
-		  : r.ratio <= 1                              ? FASTENER_STATE_HOLDS
-							      : FASTENER_STATE_OVERLOADED;
-	return r;
 }
 
 static enum miss_state missed(double b, double D, double by)
@@ -108,21 +92,53 @@ static struct miss_row misses(const struct fastener_question *q, double D,
 	return m;
 }
 
-void fastener_table_fill(const struct fastener_question *q, struct fastener_table *out)
+/* Of the sizes that fail by load alone. */
+static void nearest(const struct fastener_question *q, struct check_workspace *w,
+		    struct fastener_table *out)
 {
+	struct fastener_question bearing = *q;
+
+	out->nearest = -1;
+	out->Z_bearing = (double)NAN;
+	if (out->least >= 0)
+		return;
+	for (int i = 0; i < out->rows; i++)
+		if (out->row[i].state == FASTENER_STATE_OVERLOADED && isfinite(out->row[i].ratio) &&
+		    (out->nearest < 0 || out->row[i].ratio < out->row[out->nearest].ratio))
+			out->nearest = i;
+	if (out->nearest < 0 || q->kind == FASTENER_SHEET_SCREW)
+		return;
+	const struct fastener_row *r = &out->row[out->nearest];
+
+	/* the same thread in the wood: only the gap goes */
+	bearing.gap = 0;
+	if (q->kind == FASTENER_HANGER_BOLT)
+		bearing.height = 0;
+	fastener_trial_begin(&bearing, w);
+	out->Z_bearing = fastener_trial(&bearing, w, r->D, r->L).Z;
+}
+
+void fastener_table_fill(const struct fastener_question *q, struct check_workspace *w,
+			 struct fastener_table *out)
+{
+	const struct sizes *s = sizes_of(q->kind);
+
 	out->rows = out->misses = 0;
 	out->least = -1;
 	for (int i = 0; i < MISS_MAX; i++)
 		out->miss_by[i] = i * M_PER_IN / 4;
-	for (int d = 0; d < DIAMETERS; d++) {
-		const double D = diameter_in[d] * M_PER_IN;
+	fastener_trial_begin(q, w);
+	for (int d = 0; d < s->diameters; d++) {
+		const double D = s->diameter_in[d] * M_PER_IN;
 
-		out->miss[out->misses++] = misses(q, D, out->miss_by);
-		for (int l = 0; l < LENGTHS; l++) {
-			out->row[out->rows] = one(q, D, length_in[l] * M_PER_IN);
+		if (q->kind != FASTENER_SHEET_SCREW)
+			out->miss[out->misses++] = misses(q, D, out->miss_by);
+		for (int l = 0; l < s->lengths; l++) {
+			out->row[out->rows] = fastener_trial(q, w, D, s->length_in[l] * M_PER_IN);
 			if (out->least < 0 && out->row[out->rows].state == FASTENER_STATE_HOLDS)
 				out->least = out->rows;
 			out->rows++;
 		}
 	}
+	nearest(q, w, out);
 }

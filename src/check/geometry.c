@@ -7,8 +7,10 @@
 #include <math.h>
 
 #include "check/courses.h"
+#include "check/place.h"
 
 #include "job/validate.h"
+#include "table/lookup_limit.h"
 
 static void plane(struct context *c)
 {
@@ -21,7 +23,7 @@ static void plane(struct context *c)
 	                   (c->job->building.form != FORM_HIP || c->job->building.plane != PLANE_UNKNOWN);
 
 	c->r->outline = known ? zone_plane_outline(&shape) : (struct polygon){ 0 };
-	c->rack = !at_most(c->tilt, 2 * RAD_PER_DEG);
+	c->rack = !at_most(c->tilt, limit_of(LIMIT_PARALLEL_TILT));
 	c->foot_height = c->rack ? 0 : c->job->mount.height;
 }
 
@@ -39,26 +41,14 @@ static void seams(struct context *c)
 
 static void rafters(struct context *c)
 {
-	const struct job_framing *f = &c->job->framing;
-	struct result *r = c->r;
-
-	r->rafters = 0;
+	c->r->rafters = 0;
+	place_frames(c);
 	if (c->job->fastener.kind == FASTENER_SEAM_CLAMP) {
 		seams(c);
+		place_settle(c->r);
 		return;
 	}
-	if (f->measured > 0) {
-		for (int i = 0; i < f->measured; i++)
-			r->rafter_x[r->rafters++] = f->at[i];
-		return;
-	}
-	while (r->rafters < RAFTER_MAX) {
-		const double x = f->first + r->rafters * f->spacing;
-
-		if (!at_most(x, r->plane_length))
-			break;
-		r->rafter_x[r->rafters++] = x;
-	}
+	place_on_frames(c);
 }
 
 static void collectors(struct context *c)
@@ -89,9 +79,9 @@ static void two_lines(struct context *c, int row, double x0, double x1, double y
 	const struct job_rail *rail = &c->job->rail;
 	const double shrink = c->rack ? cos(c->tilt) : 1, more = (y1 - y0) * (1 / shrink - 1) / 2;
 	const double lower = courses_line(c, y0 + rail->lower_inset * shrink,
-	                                  (rail->lower_inset_max - rail->lower_inset) * shrink);
+	                                  (rail->lower_inset_max - rail->lower_inset) * shrink, x0, x1);
 	const double upper = courses_line(c, y1 - rail->upper_inset * shrink,
-	                                  (rail->upper_inset - rail->upper_inset_max) * shrink);
+	                                  (rail->upper_inset - rail->upper_inset_max) * shrink, x0, x1);
 	/* strips are as long as the collector itself, so that their areas are its own */
 	const double low = y0 - more, high = y1 + more;
 	const double share = (high - low) * (upper - (y0 + y1) / 2) / (upper - lower);
@@ -128,6 +118,9 @@ void check_geometry(struct context *c)
 	plane(c);
 	rafters(c);
 	collectors(c);
+	r->on_deck = c->job->fastener.kind == FASTENER_DECK_MOUNT;
+	if (r->on_deck)
+		REMARK(r, DECK_PLACES, place_on_deck(c));
 	lines(c);
 	r->array_to_eave = r->array.y0;
 	r->array_to_ridge = r->plane_slope - r->array.y1;

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "check/rail.h"
+
 /* Common practice: a plate of flashing beside a pipe's boot. */
 #define PIPE_CLEARANCE (6 * M_PER_IN)
 
@@ -36,19 +38,6 @@ bool foot_blocked(const struct context *c, double x, double y)
 	return false;
 }
 
-bool splice_in_end_span(const struct context *c, const struct line *line, const double *x,
-			int count)
-{
-	const double stock = c->job->rail.stock_length;
-
-	if (c->job->rail.kind != SUPPORT_RAILS || !isfinite(stock) || stock <= 0 || count < 2)
-		return false;
-	for (double at = line->x0 + stock; at < line->x1 && !at_least(at, line->x1); at += stock)
-		if (at < x[1] || at > x[count - 2])
-			return true;
-	return false;
-}
-
 bool layout_breaks_rule(const struct context *c, const struct layout *layout)
 {
 	const double limit = c->job->mount.max_spacing;
@@ -63,10 +52,20 @@ bool layout_breaks_rule(const struct context *c, const struct layout *layout)
 			if (i > 0 && isfinite(limit) && !at_most(x[i] - x[i - 1], limit))
 				return true;
 		}
-		if (splice_in_end_span(c, &c->line[l], x, layout->count[l]))
+		if (rail_cannot_be_laid(c, &c->line[l], x, layout->count[l]))
 			return true;
 	}
 	return false;
+}
+
+static void joints_tell(struct context *c, const struct line *line, const struct attachment *a, int count,
+			int number)
+{
+	double at[SPLICE_MAX];
+	const int n = rail_comes_in_lengths(c) ? rail_joints_of(c, line, a, count, at) : 0;
+
+	for (int i = 0; i < n; i++)
+		REMARK(c->r, RAIL_JOINT, number, at[i] - line->x0, i + 1);
 }
 
 static void collectors_tell(struct context *c)
@@ -98,7 +97,8 @@ void layout_rules_tell(struct context *c, const struct pass *pass)
 			x[i] = pass->attachment[rail->first + i].x;
 		if (isfinite(limit) && !at_most(rail->longest_span, limit))
 			REMARK(c->r, MAX_SPACING, l + 1, rail->longest_span, limit);
-		if (splice_in_end_span(c, &c->line[rail->line], x, rail->count))
+		if (rail_cannot_be_laid(c, &c->line[rail->line], x, rail->count))
 			REMARK(c->r, SPLICE_END_SPAN, l + 1, c->job->rail.stock_length);
+		joints_tell(c, &c->line[rail->line], &pass->attachment[rail->first], rail->count, l + 1);
 	}
 }

@@ -8,10 +8,6 @@
 
 /* True if a foot here would stand on an obstacle or a pipe, or nearer than the clearance. */
 bool foot_blocked(const struct context *c, double x, double y);
-/* True if a rail laid in full lengths from its left end would be joined before its second foot or
-   after its last but one; x[] are the feet, rising. */
-bool splice_in_end_span(const struct context *c, const struct line *line, const double *x,
-			int count);
 /* True if any foot or rail of the layout breaks one of these, or a bay is longer than the maker's
  * limit. */
 bool layout_breaks_rule(const struct context *c, const struct layout *layout);

@@ -16,6 +16,8 @@ struct case_list {
 	bool records;   /* its forces are those that the result shows */
 };
 #define CASE_LIST_MAX 4
+/* True where the fastener itself is tested hardware: a maker's screw, a clamp, a mount screwed to the deck. */
+bool fastener_is_tested(enum fastener_kind kind);
 int case_lists(const struct context *c, struct case_list out[CASE_LIST_MAX]);
 
 /* Load duration factor in ASD, time effect factor in LRFD. */

@@ -9,6 +9,7 @@
 #include "load/asce7_drift.h"
 #include "load/gravity.h"
 #include "load/triggers.h"
+#include "table/lookup_limit.h"
 #include "table/lookup_snow.h"
 
 /* Height that the zone width is taken from: mean roof height, or the eave's up to 10 degrees (ASCE/SEI 7-16 Fig. 30.3-1
@@ -18,7 +19,7 @@ static double zone_height(const struct context *c)
 	const struct job_building *b = &c->job->building;
 	const double run = plane_run(c);
 
-	if (!at_most(c->theta, 10 * RAD_PER_DEG))
+	if (!at_most(c->theta, limit_of(LIMIT_EAVE_HEIGHT_SLOPE)))
 		return b->mean_roof_height;
 	return b->mean_roof_height - run * tan(c->theta) / 2;
 }
@@ -200,11 +201,11 @@ static void roof_live(struct context *c)
 
 	c->r->Lr = c->job->live.rule == LIVE_IRC_TABLE ? gravity_roof_live_irc(At, c->theta, t)
 	                                               : gravity_roof_live(At, c->theta, t);
-	if (at_most(k->clearance, ROOM_TO_STAND))
+	if (at_most(k->clearance, limit_of(LIMIT_ROOM_TO_STAND)))
 		REMARK(c->r, LIVE_LEFT_OUT, k->clearance);
 	else
 		REMARK(c->r, LIVE_KEPT, k->clearance);
-	if (k->rows > 1 && !at_most(k->row_gap, ROOM_TO_STAND))
+	if (k->rows > 1 && !at_most(k->row_gap, limit_of(LIMIT_ROOM_TO_STAND)))
 		REMARK(c->r, WALK_GAP, k->row_gap);
 }
 

@@ -334,6 +334,7 @@ static void layout_of(const struct result *r, struct layout *layout)
 	const struct pass *p = &r->pass[r->judged];
 
 	memset(layout, 0, sizeof *layout);
+	layout->block = r->block.kind;
 	for (int i = 0; i < p->attachments; i++) {
 		const struct attachment *a = &p->attachment[i];
 

@@ -10,6 +10,7 @@ struct layout {
 	int count[LINE_MAX];
 	int rafter[LINE_MAX][RAFTER_MAX];
 	double cantilever[LINE_MAX]; /* largest that is allowed at either end, m */
+	int block;  /* kind of the blocks between rafters (block.h), 0: none */
 	int widest; /* rafter spacings in the widest bay */
 };
 

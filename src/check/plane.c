@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "check/pass.h"
+#include "table/lookup_limit.h"
 
 enum wind_roof plane_roof(const struct context *c)
 {
@@ -106,7 +107,7 @@ bool plane_zones(struct context *c, double a)
 	const struct zone_map map = zone_map_of(&plane);
 
 	take(r->shape, &r->shapes, &map);
-	const bool hips = plane.roof == WIND_ROOF_HIP && !at_most(c->theta, 7 * RAD_PER_DEG);
+	const bool hips = plane.roof == WIND_ROOF_HIP && !at_most(c->theta, limit_of(LIMIT_LOW_SLOPE_FIGURE));
 
 	if (map.known && (map.confidence == SAFE_SIDE || hips))
 		REMARK_T(r, ZONE_ENVELOPE, (0), map.note);

@@ -125,10 +125,8 @@ void quake_prepare(struct context *c)
 		return;
 	if (!facts_of_7_22(c))
 		return;
-	if (c->rack) {
+	if (c->rack) /* its couple comes onto the feet as that of its weight down the slope: tip of rack.c */
 		REMARK(c->r, SEISMIC_RACK, 0);
-		return;
-	}
 	const struct seismic_component component = {.SDS = SDS(c, t),
 						    .Ip = e->Ip,
 						    .z = h,

@@ -7,10 +7,17 @@
 
 /* Finds the lumber (and G for the fasteners); says so where there is none. */
 void rafter_prepare(struct context *c);
+/* False where the framing or its lumber is not one that is rated here. */
+bool rafter_rated(const struct context *c);
 /* Rates every rafter that carries feet of this pass. */
 void rafter_run(struct context *c, struct pass *pass);
-/* Worst ratio of one rafter under the attachments of this pass; 0 where rafters are not rated. */
-double rafter_ratio(struct context *c, const struct pass *pass, int rafter);
+/* Worst ratio of the rafters that carry a foot at this place, under the attachments of this pass; 0 where rafters are not
+   rated. */
+double rafter_ratio(struct context *c, const struct pass *pass, int place);
+/* Adjusted values of the lumber for a load duration (LRFD: time effect factor). */
+bool rafter_values(struct context *c, struct trace *trace, double duration, struct lumber_values *v);
+/* Length of bottom edge that nothing holds sideways, of one slope_length long. */
+double rafter_unbraced_length(const struct context *c, double slope_length);
 /* Records how the governing check of one rafter came about. */
 void rafter_explain(struct context *c, const struct pass *pass, const struct rafter_result *r, struct trace *trace);
 

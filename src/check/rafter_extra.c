@@ -8,9 +8,12 @@
 #include "check/rafter_extra.h"
 
 #include <math.h>
+#include <stdlib.h>
 
+#include "check/wind_rule.h"
 #include "resist/heel.h"
 #include "resist/member.h"
+#include "table/lookup_limit.h"
 
 static void ties(struct context *c)
 {
@@ -60,7 +63,64 @@ static bool runs_on(const struct context *c)
 	const struct job_building *b = &c->job->building;
 	const double run = b->form == FORM_GABLE || b->form == FORM_HIP ? b->width / 2 : b->width;
 
-	return at_most(c->job->framing.span, run - M_PER_FT);
+	return !(c->job->framing.inner_support > 0) && at_most(c->job->framing.span, run - M_PER_FT);
+}
+
+/* Spans that the job tells one by one; rafter_whole.c rates them as they are. */
+static void inner_support(struct context *c)
+{
+	const struct job_framing *f = &c->job->framing;
+
+	if (!(f->inner_support > 0))
+		return;
+	REMARK_T(c->r, INNER_SUPPORT, (f->inner_support, fmax(0, plane_run(c) - f->inner_support)),
+		 f->continuous == ANSWER_YES  ? "in one piece"
+		 : f->continuous == ANSWER_NO ? "as two pieces that meet there"
+					      : "both in one piece and as two pieces, the worse counts");
+}
+
+bool rafter_in_one_piece(const struct context *c)
+{
+	return c->job->framing.inner_support > 0 && c->job->framing.continuous == ANSWER_YES;
+}
+
+/* Depth over breadth by nominal size ("2x8": 4), else as it is. */
+static double nominal_ratio(const struct job_framing *f)
+{
+	char *end;
+	const long b = strtol(f->size, &end, 10);
+	const long d = *end == 'x' ? strtol(end + 1, NULL, 10) : 0;
+
+	return b > 0 && d > 0 ? (double)d / (double)b : f->depth / f->breadth;
+}
+
+bool rafter_ends_hold(const struct context *c)
+{
+	return c->job->framing.ends_held == ANSWER_YES &&
+	       at_most(nominal_ratio(&c->job->framing), limit_of(LIMIT_HELD_ENDS_RATIO));
+}
+
+static void ends_held(struct context *c)
+{
+	const double ratio = nominal_ratio(&c->job->framing);
+
+	if (c->job->framing.ends_held != ANSWER_YES)
+		return;
+	if (rafter_ends_hold(c))
+		REMARK(c->r, ENDS_HELD, ratio, limit_of(LIMIT_HELD_ENDS_RATIO));
+	else
+		REMARK(c->r, ENDS_TOO_DEEP, ratio, limit_of(LIMIT_HELD_ENDS_RATIO));
+}
+
+void rafter_ends_tell(struct context *c, const struct pass *pass)
+{
+	const struct job_framing *f = &c->job->framing;
+
+	if (f->ends_held != ANSWER_UNKNOWN || c->job->roof.ceiling != CEILING_NONE || !(pass->link_ratio[LINK_RAFTER] > 1) ||
+	    pass->link_governs[LINK_RAFTER] != CHECK_RAFTER_UPLIFT ||
+	    !at_most(nominal_ratio(f), limit_of(LIMIT_HELD_ENDS_RATIO)))
+		return;
+	REMARK(c->r, ENDS_LOOK, pass->link_ratio[LINK_RAFTER], limit_of(LIMIT_HELD_ENDS_RATIO));
 }
 
 void rafter_extra_prepare(struct context *c)
@@ -72,6 +132,10 @@ void rafter_extra_prepare(struct context *c)
 	heel(c);
 	if (f->kind == FRAMING_RAFTER && runs_on(c))
 		REMARK(c->r, RUNS_ON, f->span);
+	if (f->kind == FRAMING_RAFTER) {
+		inner_support(c);
+		ends_held(c);
+	}
 	if (isfinite(f->sharing) && f->sharing > 0)
 		REMARK_T(c->r, SHARING, (f->sharing), f->sharing_reason);
 	if (c->hole <= 0 || c->hole_depth <= 0 || !c->lumber_known)
@@ -123,7 +187,10 @@ bool rafter_bearing(const struct context *c, struct trace *trace, const struct r
 	const double lb = c->job->framing.bearing_length;
 	/* the seat is level: what acts across the rafter acts on it through cos theta */
 	const double R =
-		fmax(f->lower, f->upper) / c->cos_theta * (runs_on(c) ? INNER_REACTION : 1);
+		fmax(f->lower, f->upper) / c->cos_theta *
+		(runs_on(c)			      ? INNER_REACTION
+		 : c->job->framing.inner_support > 0 ? 2 /* two pieces meet; one piece: as its own reaction says */
+						      : 1);
 
 	if (!isfinite(lb) || lb <= 0 || R <= 0)
 		return false;

@@ -20,6 +20,13 @@ double rafter_bending_stress(const struct context *c, struct trace *trace, doubl
 bool rafter_bearing(const struct context *c, struct trace *trace, const struct rafter_forces *f,
 		    const struct lumber_values *v, double *demand, double *capacity);
 
+/* One piece over the inner support that the job tells: then what single spans show does not count, but for bow. */
+bool rafter_in_one_piece(const struct context *c);
+/* Held upright at its ends and slender enough: no side support between is needed (NDS 4.4.1.2). */
+bool rafter_ends_hold(const struct context *c);
+/* Where net uplift bends the rafters too far for want of side support: that a look at their ends may help. */
+void rafter_ends_tell(struct context *c, const struct pass *pass);
+
 /* Shear that a rafter has where it may run on over an inner support, N: V of the simple span, or a bound on it. */
 double rafter_shear(const struct context *c, double V);
 

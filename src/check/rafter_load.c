@@ -6,7 +6,11 @@
 
 #include <math.h>
 
+#include "check/place.h"
+#include "check/load_case.h"
+#include "check/overhang.h"
 #include "check/wind_rule.h"
+#include "table/lookup_limit.h"
 
 #define ROW_MAX 16 /* LINE_MAX lines, two a row, cannot stand in more rows than this on a roof: checked by the reader */
 
@@ -22,15 +26,15 @@ static double on_plan(const struct context *c, double y)
 
 static double tributary_width(const struct result *r, int i, double spacing)
 {
-	const double left = i > 0 ? r->rafter_x[i] - r->rafter_x[i - 1] : spacing;
-	const double right = i + 1 < r->rafters ? r->rafter_x[i + 1] - r->rafter_x[i] : spacing;
+	const double left = i > 0 ? r->frame_x[i] - r->frame_x[i - 1] : spacing;
+	const double right = i + 1 < r->frames ? r->frame_x[i + 1] - r->frame_x[i] : spacing;
 
 	return (left + right) / 2;
 }
 
 bool rafter_on_tail(const struct context *c, const struct attachment *a)
 {
-	return on_plan(c, a->y) < 0;
+	return on_plan(c, a->y) < 0 || (plane_beyond(c) <= 0 && on_plan(c, a->y) > plane_run(c));
 }
 
 static bool carries_feet(const struct context *c, const struct pass *pass, const struct rafter_place *p)
@@ -39,40 +43,48 @@ static bool carries_feet(const struct context *c, const struct pass *pass, const
 		const struct attachment *a = &pass->attachment[i];
 		const double h = on_plan(c, a->y);
 
-		if (a->rafter == p->rafter && h >= p->start && h <= p->start + p->length)
+		if (place_share(c->r, a->rafter, p->rafter) > 0 && h >= p->start && h <= p->start + p->length)
 			return true;
 	}
 	return false;
 }
 
+double rafter_next_support(const struct context *c, double start, double run, double span)
+{
+	const double inner = c->job->framing.inner_support;
+
+	if (!(inner > 0))
+		return start + span;
+	return start < inner && inner < run - M_PER_FT ? inner : fmax(run, start + M_PER_FT);
+}
+
 int rafter_places(const struct context *c, const struct pass *pass, int rafter, struct rafter_place *out, int max)
 {
-	const double run = plane_run_at(c, c->r->rafter_x[rafter]);
+	const double run = plane_run_at(c, c->r->frame_x[rafter]);
 	/* a jack rafter ends at the hip */
 	const double span = run < plane_run(c) ? fmin(c->job->framing.span, fmax(run, M_PER_FT))
 	                                       : c->job->framing.span;
 	const double width = tributary_width(c->r, rafter, c->job->framing.spacing);
 	int n = 0;
 
-	for (double start = 0; n < max && start < run - M_PER_FT; start += span) {
-		const struct rafter_place p = { rafter, start, fmin(span, run - start), width };
+	double start = 0, end;
 
-		if (start + span > run && start > 0)
-			out[n] = p;
-		else
-			out[n] = (struct rafter_place){ rafter, start, span, width };
+	for (; n < max && start < run - M_PER_FT; start = end) {
+		end = rafter_next_support(c, start, run, span);
+		/* what is left of the run after the last whole span is a shorter one */
+		out[n] = (struct rafter_place){ rafter, start, end > run && start > 0 ? run - start : end - start, width };
 		if (carries_feet(c, pass, &out[n]))
 			n++;
 	}
 	if (n == 0)
-		out[n++] = (struct rafter_place){ rafter, 0, span, width };
+		out[n++] = (struct rafter_place){ rafter, 0, rafter_next_support(c, 0, run, span), width };
 	return n;
 }
 
 /* Share of the rafter's width under the array. */
 static double covered_share(const struct context *c, const struct rafter_place *p)
 {
-	const double x = c->r->rafter_x[p->rafter];
+	const double x = c->r->frame_x[p->rafter];
 	const double left = fmax(x - p->width / 2, c->r->array.x0), right = fmin(x + p->width / 2, c->r->array.x1);
 
 	return fmax(0, right - left) / p->width;
@@ -112,9 +124,9 @@ static bool same_number(double a, double b)
 }
 
 /* Worst pressure of the zones that this piece of the rafter's strip touches, Pa, down positive. */
-static double strip_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift)
+static double strip_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift, bool overhang)
 {
-	const double x = c->r->rafter_x[p->rafter];
+	const double x = c->r->frame_x[p->rafter];
 	const struct polygon strip = polygon_rectangle(x - p->width / 2, y0, x + p->width / 2, y1);
 	const double length = p->length / c->cos_theta;
 	const double A = length * fmax(p->width, length / 3); /* ASCE/SEI 7-16 26.2, effective wind area */
@@ -125,7 +137,8 @@ static double strip_wind(struct context *c, const struct rafter_place *p, double
 		if (area[z] <= 0)
 			continue;
 		const struct wind_coefficient k =
-			check_coefficient(c, (enum zone)z, lift ? WIND_UP : WIND_DOWN, A, NULL);
+			overhang ? overhang_coefficient(c, (enum zone)z, A, NULL)
+				 : check_coefficient(c, (enum zone)z, lift ? WIND_UP : WIND_DOWN, A, NULL);
 
 		c->coefficient_missing = c->coefficient_missing || !k.known;
 		if (!k.known)
@@ -138,18 +151,20 @@ static double strip_wind(struct context *c, const struct rafter_place *p, double
 }
 
 /* The same, asked once: every load case asks for it again. */
-static double roof_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift)
+static double roof_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift, bool overhang)
 {
-	const unsigned slot = (unsigned)p->rafter * 67u + (unsigned)(y0 * 1024) * 31u + (unsigned)(y1 * 1024) * 7u + lift;
+	const unsigned slot = (unsigned)p->rafter * 67u + (unsigned)(y0 * 1024) * 31u + (unsigned)(y1 * 1024) * 7u + lift +
+	                      2u * overhang;
 	struct strip_memo *m = &c->strip[slot % STRIP_MEMO];
 	const bool missing = c->coefficient_missing, matters = c->curve_matters;
 
-	if (!m->set || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || !same_number(m->y0, y0) ||
+	if (!m->set || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || m->overhang != overhang ||
+	    !same_number(m->y0, y0) ||
 	    !same_number(m->y1, y1) || !same_number(m->length, p->length)) {
 		c->coefficient_missing = c->curve_matters = false;
-		const double pressure = strip_wind(c, p, y0, y1, lift);
+		const double pressure = strip_wind(c, p, y0, y1, lift, overhang);
 
-		*m = (struct strip_memo){ true, lift, c->coefficient_missing, c->curve_matters, c->curve, p->rafter, y0, y1,
+		*m = (struct strip_memo){ true, lift, c->coefficient_missing, c->curve_matters, overhang, c->curve, p->rafter, y0, y1,
 			                  p->length, pressure };
 	}
 	c->coefficient_missing = missing || m->missing;
@@ -174,17 +189,15 @@ static void cut_in(double *cut, int *cuts, double y)
 	(*cuts)++;
 }
 
-/* Wind on the roof itself, piece by piece between the borders of zones and rows; none on the covered share. */
-static void add_wind(struct context *c, struct rafter_loads *l, const struct rafter_place *p, double factor,
-                     double share, bool lift)
+/* Borders of the zones and rows on a piece of a rafter, its ends included. */
+#define CUT_MAX WIND_PIECES
+static int cuts_of(const struct context *c, const struct rafter_place *p, double cut[CUT_MAX])
 {
 	const double over = c->job->building.eave_overhang;
-	const double y0 = (p->start + over) / c->cos_theta, y1 = y0 + p->length / c->cos_theta;
-	double cut[4 * ZONE_SHAPE_MAX + 2 * ROW_MAX + 2];
-	int cuts = 0;
+	int cuts = 2;
 
-	cut[cuts++] = y0;
-	cut[cuts++] = y1;
+	cut[0] = (p->start + over) / c->cos_theta;
+	cut[1] = cut[0] + p->length / c->cos_theta;
 	for (int i = 0; i < c->r->shapes; i++)
 		for (int v = 0; v < c->r->shape[i].shape.n && v < 4; v++)
 			cut_in(cut, &cuts, c->r->shape[i].shape.at[v].y);
@@ -194,41 +207,125 @@ static void add_wind(struct context *c, struct rafter_loads *l, const struct raf
 		cut_in(cut, &cuts, k->y0);
 		cut_in(cut, &cuts, k->y1);
 	}
-	double from = cut[0], held = NAN; /* neighbouring pieces with the same wind are one load */
-
-	for (int i = 0; i + 1 < cuts; i++) {
-		const double middle = (cut[i] + cut[i + 1]) / 2;
-		double open = 1;
-
-		if (cut[i + 1] - cut[i] < 1e-6)
-			continue;
-		for (int row = 0; row < c->job->collector.rows; row++) {
-			const struct rectangle *k = &c->r->collector[row * c->job->collector.columns];
-
-			if (middle > k->y0 && middle < k->y1)
-				open = 1 - share;
-		}
-		const double w = factor * open * p->width * roof_wind(c, p, cut[i], cut[i + 1], lift);
-
-		if (!isnan(held) && !same_number(held, w)) {
-			add(l, p, on_plan(c, from), on_plan(c, cut[i]), 0, held);
-			from = cut[i];
-		}
-		held = w;
-	}
-	if (!isnan(held))
-		add(l, p, on_plan(c, from), on_plan(c, cut[cuts - 1]), 0, held);
+	return cuts;
 }
 
-/* Part of a foot's force on one rafter that another one carries: all of it on its own, unless the job says with reason that
+/* Part of a piece's width that no collector covers. */
+static double open_part(const struct context *c, double y, double share)
+{
+	for (int row = 0; row < c->job->collector.rows; row++) {
+		const struct rectangle *k = &c->r->collector[row * c->job->collector.columns];
+
+		if (y > k->y0 && y < k->y1)
+			return 1 - share;
+	}
+	return 1;
+}
+
+static double piece_wind(struct context *c, const struct rafter_place *p, double y0, double y1, double share, bool lift,
+                         bool under)
+{
+	const double open = open_part(c, (y0 + y1) / 2, share);
+
+	/* the collectors take the top of an overhang, not its underside */
+	if (under) {
+		const double net = roof_wind(c, p, y0, y1, true, true);
+		const double top = roof_wind(c, p, y0, y1, true, false);
+
+		return open * net + (1 - open) * fmin(0, net - top);
+	}
+	return open * roof_wind(c, p, y0, y1, lift, false);
+}
+
+/* Wind on the roof itself, piece by piece between the borders of zones and rows; none on the covered share. Neighbouring
+   pieces with the same wind are one load. */
+static void blow(struct context *c, const struct rafter_place *p, double share, bool lift, bool under, struct wind_memo *m)
+{
+	double cut[CUT_MAX];
+	const int cuts = cuts_of(c, p, cut);
+
+	m->pieces = 0;
+	m->from = on_plan(c, cut[0]);
+	for (int i = 0; i + 1 < cuts; i++) {
+		if (cut[i + 1] - cut[i] < 1e-6)
+			continue;
+		const double w = piece_wind(c, p, cut[i], cut[i + 1], share, lift, under);
+
+		if (m->pieces > 0 && same_number(m->w[m->pieces - 1], w))
+			m->pieces--;
+		else if (m->pieces > 0)
+			m->to[m->pieces - 1] = on_plan(c, cut[i]);
+		m->w[m->pieces++] = w;
+	}
+	if (m->pieces > 0)
+		m->to[m->pieces - 1] = on_plan(c, cut[cuts - 1]);
+}
+
+/* The same, asked once for all load cases. */
+static const struct wind_memo *blown(struct context *c, const struct rafter_place *p, double share, bool lift, bool under)
+{
+	const unsigned slot = (unsigned)p->rafter * 13u + (unsigned)((p->start + 64) * 16) * 5u + (share > 0 ? 2u : 0u) + lift;
+	bool *const known = &c->blown_known[slot % WIND_MEMO];
+	struct wind_memo *m = &c->blown[slot % WIND_MEMO];
+	const bool missing = c->coefficient_missing, matters = c->curve_matters;
+
+	if (!*known || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || m->under != under ||
+	    !same_number(m->start, p->start) ||
+	    !same_number(m->length, p->length) || !same_number(m->share, share)) {
+		c->coefficient_missing = c->curve_matters = false;
+		blow(c, p, share, lift, under, m);
+		*known = true;
+		m->lift = lift;
+		m->under = under;
+		m->missing = c->coefficient_missing;
+		m->matters = c->curve_matters;
+		m->curve = c->curve;
+		m->rafter = p->rafter;
+		m->start = p->start;
+		m->length = p->length;
+		m->share = share;
+	}
+	c->coefficient_missing = missing || m->missing;
+	c->curve_matters = matters || m->matters;
+	return m;
+}
+
+static void add_wind(struct context *c, struct rafter_loads *l, const struct rafter_place *p, double factor,
+                     double share, const struct rafter_case *load)
+{
+	const struct wind_memo *m = blown(c, p, share, load->lift, load->lift && load->under);
+	double from = m->from;
+
+	for (int i = 0; i < m->pieces; i++) {
+		const double w = m->w[i] * (factor * p->width);
+
+		/* what differs by the last bit may be the same by now */
+		if (i + 1 < m->pieces && same_number(w, m->w[i + 1] * (factor * p->width)))
+			continue;
+		add(l, p, from, m->to[i], 0, w);
+		from = m->to[i];
+	}
+}
+
+/* Part of a force on one rafter that another one carries: all of it on its own, unless the job says with reason that
    the deck hands some to the two neighbours. At the end of the roof there is one neighbour, who gets no more. */
-static double rafter_share(const struct context *c, int foot, int rafter)
+static double handed(const struct context *c, int from, int rafter)
 {
 	const double given = c->job->framing.sharing, s = isfinite(given) && given > 0 ? given : 0;
 
-	if (foot == rafter)
-		return foot > 0 && foot + 1 < c->r->rafters ? 1 - s : 1 - s / 2;
-	return foot == rafter + 1 || foot == rafter - 1 ? s / 2 : 0;
+	if (from == rafter)
+		return from > 0 && from + 1 < c->r->frames ? 1 - s : 1 - s / 2;
+	return from == rafter + 1 || from == rafter - 1 ? s / 2 : 0;
+}
+
+double rafter_share(const struct context *c, int place, int rafter)
+{
+	const struct stand *p = &c->r->place[place];
+
+	if (p->frame < 0)
+		return 0;
+	return p->right > 0 ? (1 - p->right) * handed(c, p->frame, rafter) + p->right * handed(c, p->frame + 1, rafter)
+	                    : handed(c, p->frame, rafter);
 }
 
 static void add_feet(struct context *c, const struct pass *pass, struct rafter_loads *l, const struct rafter_place *p,
@@ -237,18 +334,25 @@ static void add_feet(struct context *c, const struct pass *pass, struct rafter_l
 	for (int i = 0; i < pass->attachments; i++) {
 		const struct attachment *a = &pass->attachment[i];
 		const double h = on_plan(c, a->y) - p->start;
+
+		if (h < 0 || h > p->length)
+			continue;
 		const double area = fmax(a->reaction_width, a->tributary_width) * a->tributary_depth;
 		const double share = rafter_share(c, a->rafter, p->rafter);
 		double normal = 0, slope = 0;
 
-		if (share <= 0 || h < 0 || h > p->length ||
-		    l->rafter.points == sizeof l->point / sizeof *l->point)
+		if (share <= 0 || l->rafter.points == sizeof l->point / sizeof *l->point)
 			continue;
 		if (k->lift) {
 			if (array_load_up(c, k->k, a->p_up, area, NULL, &normal, &slope))
 				normal = -(normal - slope * a->tip);
-		} else {
+		} else if (k->quake != 0) {
 			const double snow = k->snow_case < 0 ? 0 : array_snow(c, k->snow_case, a->tributary.y1);
+
+			array_load_quake(c, k->k, k->quake, snow, area, NULL, &normal, &slope);
+			normal += slope * a->tip;
+		} else {
+			const double snow = k->snow_case < 0 ? 0 : (1 - k->snow_off) * array_snow(c, k->snow_case, a->tributary.y1);
 			struct load_combination no_live = *k->k;
 
 			no_live.Lr = 0; /* nobody stands on the array itself */
@@ -299,21 +403,24 @@ void rafter_load(struct context *c, const struct pass *pass, const struct rafter
 {
 	const double share = k->array ? covered_share(c, place) : 0;
 	const struct load_combination *f = k->k;
-	const bool gaps_covered = at_most(c->job->collector.row_gap, ROOM_TO_STAND);
+	const bool gaps_covered = at_most(c->job->collector.row_gap, limit_of(LIMIT_ROOM_TO_STAND));
 	const double dead = rafter_line_load_slope(NULL, c->job->roof.dead_load, place->width, c->theta);
 
 	out->rafter = (struct rafter){ .span = place->length, .theta = c->theta, .depth = c->job->framing.depth,
 		                       .uniform = out->uniform, .point = out->point };
-	add(out, place, place->start, place->start + place->length, f->D * dead, 0);
-	add_plan(c, out, place, f->S * k->roof_snow, share, false);
+	/* the roof shakes up and down with the ground; what it weighs sideways goes through its deck to the walls */
+	const double shaken = f->D + (k->quake != 0 ? f->Ev * c->quake.vertical : 0);
+
+	add(out, place, place->start, place->start + place->length, shaken * dead, 0);
+	add_plan(c, out, place, (1 - k->snow_off) * f->S * k->roof_snow, share, false);
 	add_drift(c, out, place, k, share);
 	add_strip(c, out, place, k, share);
 	/* collectors that leave room to stand below them keep nobody off the roof */
-	const double live_share = at_most(c->job->collector.clearance, ROOM_TO_STAND) ? share : 0;
+	const double live_share = at_most(c->job->collector.clearance, limit_of(LIMIT_ROOM_TO_STAND)) ? share : 0;
 
 	add_plan(c, out, place, f->Lr * c->r->Lr, live_share, gaps_covered);
 	if (f->W > 0)
-		add_wind(c, out, place, f->W, share, k->lift);
+		add_wind(c, out, place, f->W, share, k);
 	if (k->array)
 		add_feet(c, pass, out, place, k);
 }

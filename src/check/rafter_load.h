@@ -8,7 +8,7 @@
 
 /* One span of one rafter, on plan from the outer wall face. */
 struct rafter_place {
-	int rafter;         /* index into result.rafter_x */
+	int rafter;         /* index into result.frame_x */
 	double start, length;
 	double width;       /* of roof that it carries */
 };
@@ -20,6 +20,9 @@ struct rafter_case {
 	int snow_case;      /* index into context.snow.snow for the array; -1: none */
 	bool lift;          /* the wind lifts (0.6D + 0.6W), else it presses */
 	bool array;         /* the array stands */
+	double snow_off;    /* part of the snow that is left out on this span: 0.5 on the light spans of 7.5 */
+	bool under;         /* an overhang feels the wind below it too; without, its lift relieves no other span */
+	int quake;          /* horizontal part of the earthquake: 1 toward the eave, -1 toward the ridge, 0 none */
 };
 
 struct rafter_loads {
@@ -30,6 +33,10 @@ struct rafter_loads {
 
 /* Spans of a rafter that carry feet, or the first if none do; returns how many. */
 int rafter_places(const struct context *c, const struct pass *pass, int rafter, struct rafter_place *out, int max);
+/* The next support above one at `start`, m from the wall: where the job says that one stands, else a span on. */
+double rafter_next_support(const struct context *c, double start, double run, double span);
+/* Part of the force of a foot at a place (index into result.place) that comes onto a rafter, sharing by the deck included. */
+double rafter_share(const struct context *c, int place, int rafter);
 /* True if a foot of this rafter stands on the tail outside the wall. */
 bool rafter_on_tail(const struct context *c, const struct attachment *a);
 /* Fills out (its pointers point into itself). */

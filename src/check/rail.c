@@ -8,6 +8,7 @@
 
 #include "check/attachment.h"
 #include "check/check_steps.h"
+#include "check/load_case.h"
 #include "check/rail_pattern.h"
 #include "resist/aluminium.h"
 #include "resist/beam.h"
@@ -53,6 +54,17 @@ bool rail_reactions(const struct line *line, struct attachment *a, int count)
 	return true;
 }
 
+int rail_joints_of(const struct context *c, const struct line *line, const struct attachment *a, int count,
+                   double at[SPLICE_MAX])
+{
+	double support[BEAM_SUPPORT_MAX];
+	struct beam beam;
+	struct beam_uniform load;
+	struct beam_forces forces;
+
+	return solve(line, a, count, &beam, support, &load, &forces) ? rail_joints(c, line, &beam, &forces, at) : 0;
+}
+
 double rail_capacity(const struct context *c, struct trace *trace)
 {
 	const struct job_rail *rail = &c->job->rail;
@@ -72,6 +84,25 @@ static const struct load_combination *combinations(const struct context *c, bool
 {
 	*count = allowable ? c->asds : c->combinations;
 	return allowable ? c->asd : c->combination;
+}
+
+/* The same in an earthquake, toward the eave and toward the ridge; along the eave it only pulls the rail. */
+static double quake_load(const struct context *c, const struct attachment *a, bool allowable, const char **combination)
+{
+	const struct load_combination *list = allowable ? c->quake.asd : c->quake.combination;
+	const int n = allowable ? c->quake.asds : c->quake.combinations;
+	double worst = 0, normal, slope;
+
+	for (int k = 0; k < n && c->quake.known; k++)
+		for (int way = -1; way <= 1; way += 2)
+			for (int s = list[k].S > 0 ? c->snow.cases - 1 : -1; s >= (list[k].S > 0 ? 0 : -1); s--)
+				if (array_load_quake(c, &list[k], way, s < 0 ? 0 : array_snow(c, s, a->tributary.y1), 1, NULL,
+				                     &normal, &slope) &&
+				    fabs(normal + slope * a->tip) > worst) {
+					worst = fabs(normal + slope * a->tip);
+					*combination = list[k].text;
+				}
+	return worst;
 }
 
 double rail_load(const struct context *c, const struct attachment *a, int count, bool allowable, const char **combination)
@@ -96,6 +127,15 @@ double rail_load(const struct context *c, const struct attachment *a, int count,
 					*combination = x->text;
 				}
 		}
+	for (int i = 0; i < count; i++) {
+		const char *text = "";
+		const double quake = quake_load(c, &a[i], allowable, &text);
+
+		if (quake > worst) {
+			worst = quake;
+			*combination = text;
+		}
+	}
 	return worst;
 }
 
@@ -168,9 +208,10 @@ void rail_run(struct context *c, const struct line *line, const struct attachmen
 
 	if (rail_both_ways(c, a, count, fabs(beam_worst_moment(&forces).value) * depth, &both, &combination))
 		set(rail, CHECK_RAIL_BOTH_WAYS, both, 1, combination);
-	const double joint = rail_splice_moment(c, line, &beam, &forces), joint_capacity = c->job->rail.splice_moment;
+	const double joint_capacity = c->job->rail.splice_moment;
+	const double joint = joint_capacity > 0 ? rail_splice_moment(c, line, &beam, &forces) : 0;
 
-	if (joint > 0 && isfinite(joint_capacity) && joint_capacity > 0) {
+	if (joint > 0) {
 		const double w_tested = rail_load(c, a, count, true, &combination) * depth;
 
 		set(rail, CHECK_RAIL_SPLICE, joint * w_tested, joint_capacity, combination);

@@ -5,6 +5,7 @@
 
 #include "check/context.h"
 #include "resist/beam.h"
+#include "roof/splice.h"
 
 /* Sets reaction_width of the line's attachments: support reactions under one newton per metre. False with fewer than two. */
 bool rail_reactions(const struct line *line, struct attachment *attachment, int count);
@@ -21,8 +22,16 @@ double rail_capacity(const struct context *c, struct trace *trace);
 /* A cantilever of a rail that is not rated is at most this share of the largest spacing allowed (common practice). */
 #define CANTILEVER_SHARE (1.0 / 3.0)
 
-/* rail_weak.c: largest moment at a joint of the rail laid in stock lengths from its left end, N m under a load of 1 N/m; 0
-   where there is none. */
+/* rail_weak.c: the rail comes in stock lengths; and there is no way to lay it in them on these feet, x[] rising. */
+bool rail_comes_in_lengths(const struct context *c);
+bool rail_cannot_be_laid(const struct context *c, const struct line *line, const double *x, int count);
+/* rail_weak.c: its joints, as few as can be, where it bends least; how many. */
+int rail_joints(const struct context *c, const struct line *line, const struct beam *beam,
+                const struct beam_forces *forces, double at[SPLICE_MAX]);
+/* The same for a line of attachments. */
+int rail_joints_of(const struct context *c, const struct line *line, const struct attachment *attachment, int count,
+                   double at[SPLICE_MAX]);
+/* rail_weak.c: largest moment at one of them, N m under a load of 1 N/m; 0 where there is none. */
 double rail_splice_moment(const struct context *c, const struct line *line, const struct beam *beam,
                           const struct beam_forces *forces);
 /* rail_weak.c: bending about both axes together, 1 is the limit; moment is the largest under a load of 1 per area of array,

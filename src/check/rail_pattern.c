@@ -89,8 +89,7 @@ void rail_snow_widths(const struct context *c, const struct line *line, struct a
 	}
 }
 
-/* Pattern p of the spans: full 1, half 0.5. False when there is no such pattern. */
-static bool pattern(int p, int spans, double factor[])
+bool span_pattern(int p, int spans, double factor[])
 {
 	const int pairs = spans - 1;
 
@@ -107,6 +106,21 @@ static bool pattern(int p, int spans, double factor[])
 			factor[i] = (i + p - pairs) % 2 == 0 ? 1 : 0.5;
 	}
 	return p < 4 + pairs + 2;
+}
+
+const char *span_pattern_text(int p, int spans)
+{
+	static const char *const end[] = {"full snow on the lowest span, half on the rest",
+					  "full snow on the highest span, half on the rest",
+					  "half the snow on the lowest span, full on the rest",
+					  "half the snow on the highest span, full on the rest"};
+
+	if (p < 0)
+		return "";
+	if (p < 4)
+		return end[p];
+	return p < 4 + spans - 1 ? "full snow on two neighbouring spans, half on the rest"
+				 : "full and half snow by turns (safe side)";
 }
 
 static void take(struct rail_line *rail, double demand, double capacity, const char *combination)
@@ -135,7 +149,7 @@ static void partial_snow(const struct context *c, const struct spans *s,
 	if (k->S <= 0 || !array_load_down(c, k, p_down, 0, depth, NULL, &even, &slope) ||
 	    !array_load_down(c, k, p_down, c->snow.snow[0].array, depth, NULL, &whole, &slope))
 		return;
-	for (int p = 0; pattern(p, s->count, factor); p++) {
+	for (int p = 0; span_pattern(p, s->count, factor); p++) {
 		for (int i = 0; i < s->count; i++)
 			w[i] = even + factor[i] * (whole - even);
 		if (solve(s, w, &forces))

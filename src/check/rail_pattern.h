@@ -9,6 +9,10 @@
    half load of the spans. Only where there is snow and more than one span. */
 void rail_snow_widths(const struct context *c, const struct line *line,
 		      struct attachment *attachment, int count);
+/* Pattern p of the spans by 7.5, full 1, half 0.5; full and half by turns come last (safe side). False
+   when there is no such pattern. And in words. */
+bool span_pattern(int p, int spans, double factor[]);
+const char *span_pattern_text(int p, int spans);
 /* Moment of the rail under the patterns of 7.5 and under a worker, if the job asks for one.
  * capacity NAN: not rated. */
 void rail_patterns(const struct context *c, const struct line *line,

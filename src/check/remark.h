@@ -23,15 +23,16 @@ enum remark_kind {
 	R(FORM, ENGINEER, "The roof form `{t0}` has no wind coefficients in this program{t1}.")                   \
 	R(PLANE, ENGINEER, "Which plane of the hip roof carries the array is not given (`building.plane`).")      \
 	R(EDITION, ENGINEER, "The edition {t0} is not computed by this version; ASCE/SEI 7-16 is.")               \
-	R(LRFD, NOTE, "Load and resistance factor design. Tested values of foot, collector and rail are allowables: "  \
-	  "they are held against the ASD combinations of the same edition, all else against LRFD.")               \
+	R(LRFD, NOTE, "Load and resistance factor design. Tested values of foot, collector, rail and a maker's own fastener are " \
+	  "allowables: they are held against the ASD combinations of the same edition, all else against LRFD.")   \
+	R(NDS, NOTE, "Wood and its fasteners are rated by NDS-{t0}.{t1}")                                          \
+	R(NDS_UNREAD, UNCHECKED, "NDS-{t0}: {t1}")                                                                \
 	R(HEIGHT, ENGINEER, "The mean roof height {0 ft 1} is above 60 ft, the limit of the low-rise figures "    \
-	  "(ASCE/SEI 7-16 30.3).")                                                                                \
-	R(STEEP, ENGINEER, "The pitch {0 pitch} is steeper than 45 degrees, beyond the figures of ASCE/SEI 7-16 " \
-	  "30.3.")                                                                                                \
-	R(OPEN_BUILDING, ENGINEER, "An open building has its own roof coefficients (ASCE/SEI 7-16 30.7).")        \
+	  "({t0}).")                                                                                \
+	R(STEEP, ENGINEER, "The pitch {0 pitch} is steeper than 45 degrees, beyond the figures of {t0}.")                                                                                                \
+	R(OPEN_BUILDING, ENGINEER, "An open building has its own roof coefficients ({t0}).")        \
 	R(TOPOGRAPHY, ENGINEER, "The site may stand on the upper half of a hill, ridge or escarpment; Kzt is not " \
-	  "given (ASCE/SEI 7-16 26.8).")                                                                          \
+	  "given (ASCE/SEI 7 26.8).")                                                                          \
 	R(NOT_RAFTER, ENGINEER, "The framing is `{t0}`: this program rates sawn rafters only. {t1}")              \
 	R(RIDGE, ENGINEER, "At {0 pitch} or without ties the ridge must be a beam or a wall; the ridge given is "  \
 	  "`{t0}` and the ties `{t1}`.")                                                                          \
@@ -42,7 +43,7 @@ enum remark_kind {
 	R(TILTED, ENGINEER, "The collectors stand at {0 deg 1} to a roof of {1 pitch}: no rule of the loading standard for collectors "  \
 	  "covers that{t0}. The worse of the forces on rooftop structures (ASCE/SEI 7-16 29.4.1; 7-10 29.5.1) and of the full " \
 	  "roof pressure on the collectors is used as a bound.")                                                  \
-	R(TILTED_LIMIT, NOTE, "The rule for tilted collectors (ASCE/SEI 7-16 29.4.3) is refused: {t0} [{t1}]")    \
+	R(TILTED_LIMIT, NOTE, "The rule for tilted collectors (ASCE/SEI 7 29.4.3) is refused: {t0} [{t1}]")    \
 	R(ROOFTOP_FORCE, NOTE, "Wind on one collector as a rooftop structure, strength level: {0 lb 0} level, from either side, and " \
 	  "{1 lb 0} upward, acting together (from memory).")                                                      \
 	R(RACK_BRACED, ASSUMED, "The rack is a braced frame, hinged at its feet: its legs share the force along the roof alike, and carry " \
@@ -51,10 +52,10 @@ enum remark_kind {
 	R(HILL_COUNTS, NOTE, "The {t0} speeds the wind up: Kzt {0 - 2} (H/Lh {1 - 2}, ASCE/SEI 7 26.8).")         \
 	R(HILL_OUT, NOTE, "The {t0} does not count (ASCE/SEI 7 26.8.1): {t1} Kzt is 1.")                          \
 	R(HILL_UNANSWERED, ASSUMED, "hill.{t0} is not answered: yes is taken, so that the hill counts.")          \
-	R(HILL_FROM_MEMORY, ASSUMED, "K1 of a {t0} in exposure {t1} is {0 - 2} H/Lh from memory (ASCE/SEI 7-16 Fig. 26.8-1): read it, and " \
+	R(HILL_FROM_MEMORY, ASSUMED, "K1 of the shape `{t0}` in exposure {t1} is {0 - 2} H/Lh from memory (ASCE/SEI 7 Fig. 26.8-1): read it, and " \
 	  "enter `Kzt` if the book has more.")                                                                    \
 	R(OVERHANG_ARRAY, NOTE, "The array reaches {0 tape} past the wall over the eave overhang, where wind lifts the roof from below " \
-	  "too: its edge zones and the overhang figure of ASCE/SEI 7 30.3 count for the roof there; the collectors are not " \
+	  "too: the overhang coefficients (ASCE/SEI 7-10 30.10, 7-16 30.9, 7-22 30.7) count for the rafters' tails; the collectors are not " \
 	  "loaded from below by the soffit.")                                                                     \
 	R(RAKE_FOOT, ENGINEER, "Attachment {0 n} stands outside the gable wall: the rake overhang is not rated.") \
 	R(STRADDLE_WORST, NOTE, "Pieces that reach into several wind zones are loaded by the worst zone they touch.") \
@@ -84,25 +85,43 @@ enum remark_kind {
 	  "carried over.")                                                                                        \
 	R(UNCHECKED_DECK_NAILS, UNCHECKED, "The nails that hold the deck to the rafters, which carry all the lift of mounts screwed " \
 	  "to the deck alone.")                                                                                   \
-	R(SEAM_FRAMING, ENGINEER, "Clamps on seams leave the framing under the deck out of this check: what the array, its snow and its wind add to the " \
-	  "rafters or purlins must be held against them by somebody who has looked at them.")                     \
-	R(SEAM_LINES, NOTE, "Feet stand on the seams, {0 tape} apart, and not on rafters: a rafter number in this report is a " \
-	  "seam's number from the left.")                                                                         \
+	R(SEAM_FRAMING, ENGINEER, "Clamps on seams stand on a deck whose framing is not rated here: what the array, its snow and its wind add to " \
+	  "rafters, trusses or purlins must be held against them by somebody who has looked at them.")            \
+	R(SEAM_SPREAD, ASSUMED, "What a clamp presses or lifts goes through panel, clips and deck to the two rafters beside it, the deck being a " \
+	  "beam on them, where the clamp stands (our rule: the whole load arrives, and a panel spreads it further). The deck and its " \
+	  "fasteners are the panel maker's. Verify: the clips stand on deck or rafters as their maker asks.")      \
+	R(SEAM_LINES, NOTE, "Feet stand on the seams, {0 tape} apart, and not on rafters: they are told by the seam's number from the left.") \
+	R(DECK_PLACES, NOTE, "Mounts on the deck alone stand at multiples of {0 in 2} from the collectors' left edge, on rafters or between: " \
+	  "they are told by the number of their place from the left. The deck is taken to hand each force to the rafters beside it by " \
+	  "leverage. Keep them off the deck's joints and edges as their report says.")                            \
+	R(GAP_COST, NOTE, "The {0 in 2} between foot and rafter that give no bearing leave a fastener {1 lb} of side load (reference value) " \
+	  "where bearing on the wood it would have {2 lb}: a foot on the rafter itself, or a solid block that fills the gap and is fixed to " \
+	  "the rafter, gets that back.")                                                                          \
 	R(HANGER_FREE, NOTE, "A hanger bolt stands free: it is rated as a bolt that bends in the wood under a force {0 in 2} above " \
 	  "the rafter.")                                                                                          \
 	R(NET_SECTION, NOTE, "At each foot a hole {0 in 3} wide and {1 in 2} deep leaves {2 % 0} of the rafter's section modulus (NDS " \
 	  "3.1.2); bending there is held against that.")                                                          \
 	R(RUNS_ON, NOTE, "The span is shorter than the way from wall to ridge, so the rafter is taken to run on over an inner support: "   \
-	  "its moment there is rated, its shear counted half as much again. The tail and unequal spans may ask for more.") \
+	  "its moment there is rated, its shear counted half as much again. Where that support stands is taken from the span; measured " \
+	  "(`framing.inner-support`), both spans are rated as they are.")                                         \
+	R(INNER_SUPPORT, NOTE, "A support stands {0 tape} from the wall under each rafter, and {1 tape} below the upper one, level: the two " \
+	  "spans are rated {t0} (three-moment equation). It must stand on a wall or a beam.")                     \
+	R(ENDS_HELD, NOTE, "The rafters are held upright at their ends, as entered, and no deeper than {1 n} times their breadth by nominal " \
+	  "size ({0 - 1}): where net uplift presses the lower edge, CL is 1 (NDS 3.3.3, 4.4.1.2).")                \
+	R(ENDS_TOO_DEEP, NOTE, "The rafters are held at their ends, but {0 - 1} times as deep as broad by nominal size, more than the {1 n} " \
+	  "up to which that is enough (NDS 4.4.1.2): their lower edge counts as before.")                         \
+	R(ENDS_LOOK, NOTE, "Worth a look: are the rafters held upright at both ends, by nails into plate and ridge, blocking or hangers? Then " \
+	  "NDS 4.4.1.2 asks no side support of rafters up to {1 n} times as deep as broad, and `framing.ends-held` lowers the {0 - 2}.") \
 	R(HEEL_THRUST, NOTE, "The rafters push outward at the heel with up to {0 lb/ft} of eave with the array, {1 lb/ft} before; ties " \
 	  "and heel nails are not rated.")                                                                        \
-	R(BLOCKING, ENGINEER, "Feet between rafters stand on blocks, and the force down the slope goes across a block's grain: its edge " \
-	  "cannot give the 4 D of NDS Table 12.5.1C to fasteners from 1/4 in up, and it bends the block flat. Feet are shown on " \
-	  "rafters.")                                                                                             \
-	R(BLOCK_BENDS, NOTE, "The worst foot's {0 lb}, in the middle of a block of the rafter's size on edge: {1 psi} of bending " \
-	  "against {2 psi}.")                                                                                     \
-	R(BLOCK_NAILS, NOTE, "Each end of that block carries {0 lb}; a 16d common nail through the rafter into its end grain carries " \
-	  "{1 lb} (NDS 12.5.2.2): {2 n} an end. Nails in end grain count nothing in withdrawal.")                 \
+	R(BLOCKS, NOTE, "{0 n} feet, the first of them number {1 n}, stand on blocks midway between two rafters: {t0} {t1}, {t2}, cut to " \
+	  "the {2 tape} between the rafters; screw, block and ends are rated.")                                   \
+	R(BLOCK_NAILED, NOTE, "Each end of a block: {0 n} common nails 16d through the rafter into the end grain, {1 n} one above the other " \
+	  "by {2 n} side by side, 3/4 in from the block's edges (common practice).")                                                            \
+	R(BLOCK_HANGERS, NOTE, "Each end of a block stands in a hanger, values as entered: {t0}.")                 \
+	R(BLOCK_LUMBER, ASSUMED, "The lumber of the blocks is not given: {t0} {t1} is taken. Verify: the grade stamp of what is bought.") \
+	R(BLOCKS_SPARED, NOTE, "No blocks are needed: the feet hold on the rafters alone.")                        \
+	R(BLOCKS_REFUSED, NOTE, "Blocks between the rafters do not help here: {t0} Feet are shown on rafters.")    \
 	R(BETTER_FACT, NOTE, "Were the grade stamp to read {t0} {t1}, the worst ratio would be {0 - 2} in place of {1 - 2}: worth a " \
 	  "look.")                                                                                                \
 	R(CROSS_SLOPE, NOTE, "Forces along the eave (wind on the edges, earthquake) are not rated: a 1-1/2 in "   \
@@ -117,15 +136,29 @@ enum remark_kind {
 	  "read them there and enter them under `earthquake`. The earthquake is not computed.")              \
 	R(CROSS_SLOPE_FORCE, UNCHECKED, "Earthquake along the eave: up to {0 lb 0} sideways on one foot ({t0}). It is not " \
 	  "rated: across a rafter a screw needs 4 D of wood to the edge (NDS Table 12.5.1C).")                    \
-	R(UNCHECKED_SEISMIC_FRAME, UNCHECKED, "Earthquake on rails and rafters; only the feet and their screws are rated for it.") \
+	R(UNCHECKED_SEISMIC_FRAME, UNCHECKED, "The house in an earthquake: its deck, ties and walls, and its own weight sideways. Feet, screws, rails and " \
+	  "rafters are rated for the array's weight both ways, rafters for the roof's up and down too.")          \
+	R(PARTIAL_RAFTER, NOTE, "The rafters run over {1 n} spans, overhangs counted: partial snow (ASCE/SEI 7 7.5, from memory) takes the " \
+	  "worst of them to {0 - 2} of what it can carry, with {t0}.")                                            \
+	R(PARTIAL_SPARED, NOTE, "Partial snow is not asked of rafters square to the ridge of a gable between {0 deg 2} and {1 deg 1} (ASCE/SEI " \
+	  "7 7.5, from memory); unbalanced snow is, and is rated.")                                               \
+	R(TAIL, ASSUMED, "The array loads the rafters' tails: they are rated as cantilevers, with wind on the overhang from above and below, and " \
+	  "with {0 in 2} of depth left over the wall, {t0}. " \
+	  "Verify: the depth above the notch, and that each tail is one piece with its rafter.")                  \
+	R(TAIL_LONG, ENGINEER, "The array loads rafter tails that reach {0 tape} past the wall: more than the {1 in 0} to which IRC R802.7.1.1 " \
+	  "lets a notched rafter run on. Measure what is left over the wall and give `framing.tail-depth`.")                                                          \
 	R(PARTIAL_SNOW, NOTE, "Partial snow on the continuous rail (ASCE/SEI 7 7.5) puts {0 % 1} more snow on its worst foot " \
 	  "than even snow does.")                                                                                 \
 	R(DRIFT, NOTE, "Snow drifts against the array: {0 psf 1} on top of the balanced snow at its edges, gone after " \
-	  "{1 tape} (ASCE/SEI 7 7.8); the rafters are checked with it.")                                          \
-	R(NO_DRIFT, NOTE, "No snow drift at the array by ASCE/SEI 7 7.8: {t0}")                                   \
+	  "{1 tape} (ASCE/SEI 7 7.8, parts of it from memory: `rafterproof sources`; or work it out by the book and give " \
+	  "`snow.drift-load`); the rafters are checked with it.")                                                 \
+	R(DRIFT_ENTERED, NOTE, "Snow drift at the array as entered: {0 psf 1} on top of the balanced snow at its edges, gone after {1 tape}: " \
+	  "{t0}.")                                                                                                \
+	R(NO_DRIFT, NOTE, "No snow drift at the array by ASCE/SEI 7 7.8 (limits from memory): {t0}")              \
 	R(SLIDE_OFF, NOTE, "Snow that slides off each tilted row: {0 psf 1} more on a strip of roof {1 tape} wide at its foot (ASCE/SEI " \
 	  "7 C7.8, from memory); the rafters are checked with it.")                                               \
-	R(SEISMIC_RACK, ENGINEER, "Earthquake on collectors that stand tilted: how the rack tips is not computed.") \
+	R(SEISMIC_RACK, ASSUMED, "Earthquake on collectors that stand tilted acts in the middle of each and tips the braced frame onto its lower " \
+	  "or upper feet, which is rated. Along the eave it tips the frame sideways, which is not. Verify: braces along the eave too.") \
 	R(LIVE_LEFT_OUT, NOTE, "Roof live load is left out under the collectors, for the clear space {0 in 1} is not above 24 in; without " \
 	  "the array the rafter has it everywhere, which is the state before (IBC 2021 1607.14.4.1, ASCE/SEI 7-22 4.16.1).") \
 	R(LIVE_KEPT, NOTE, "Roof live load is kept under the collectors: the clear space {0 in 1} is above 24 in (IBC 2021 1607.14.4.1, " \
@@ -153,13 +186,17 @@ enum remark_kind {
 	  "safe side {2 - 2}. Area {0 ft2 1}.")                                                                   \
 	R(COEFFICIENT_ENTERED, NOTE, "GCp of zone {t0} is {0 - 2} as entered: {t1}.")                             \
 	R(ASSUMED_FIELD, ASSUMED, "{t0} is not known: {t1} is assumed. Verify: {t2}")                             \
-	R(FLUSH_LOST, NOTE, "The reduction gamma-a of ASCE/SEI 7-16 29.4.4 is refused: {t0} The full roof "       \
+	R(FLUSH_LOST, NOTE, "The reduction gamma-a of ASCE/SEI 7 29.4.4 is refused: {t0} The full roof "       \
 	  "coefficient is used instead (gamma-a = 1).")                                                           \
-	R(MINIMUM_PRESSURE, NOTE, "The 16 psf minimum (ASCE/SEI 7-16 30.2.2) governs the {t0} in zone {t1}; whether it " \
+	R(MINIMUM_PRESSURE, NOTE, "The 16 psf minimum (ASCE/SEI 7 30.2.2) governs the {t0} in zone {t1}; whether it " \
 	  "binds rooftop collectors is not settled, so it is applied.")                                           \
 	R(OBSTRUCTED, NOTE, "The collectors stop snow from sliding on this slippery covering: the `all other` slope "  \
 	  "curve is used (Cs {0 - 2} in place of {1 - 2}).")                                                      \
 	R(CT_ENTERED, NOTE, "The thermal factor Ct is {0 - 2} as entered: {t0}.")                                    \
+	R(SNOW_PLACE, ASSUMED, "The ground snow {0 psf 0} is that of {t0} in IBC 2021 Table 1608.2 (50-year, service level). The table gives no " \
+	  "elevations: it holds for the place itself. Verify: ask the department for a site above it or outside it.") \
+	R(SNOW_PLACE_LESS, ASSUMED, "The ground snow given, {0 psf 0}, is below the {1 psf 0} of {t0} in IBC 2021 Table 1608.2. Verify: the " \
+	  "department's own figure, in writing.")                                                                 \
 	R(SNOW_MINIMUM, NOTE, "The roof snow {0 psf 1} is the authority's own minimum.")                          \
 	R(PUMP_HEAT, NOTE, "Heat that a pump could send to the collectors to melt snow is no design reduction: "  \
 	  "the pump may fail in the storm that brings the snow.")                                                 \
@@ -179,18 +216,25 @@ enum remark_kind {
 	R(RAIL_RATIO, FAILS, "{t0}, line {0 n}: {1 - 2} of what it can carry ({t1}).")                     \
 	R(COLLECTOR_RATIO, FAILS, "{t0}: {1 - 2} of the collector's rated pressure ({t1}).")                      \
 	R(EDGE, FAILS, "The hole may miss the rafter's centre by {0 in 3}; the edge distance 1.5 D leaves {1 in 3}.")   \
+	R(EDGE_ROWS, FAILS, "The rows of screws may miss their place by {0 in 3}; the edge distance {2 in 3} (NDS Table 12.5.1C) leaves " \
+	  "{1 in 3}.")                                                                                            \
+	R(SMALL_SCREW_BORED, NOTE, "The screws stand nearer to each other or to the rafter's end than the {0 in 2} (10 D) that the NDS " \
+	  "commentary recommends for screws under 1/4 in without lead holes (Table C12.1.5.7): drill lead holes.") \
+	R(SMALL_SCREW_EDGE, NOTE, "For screws under 1/4 in NDS asks only that the wood does not split (12.1.5.7); its commentary recommends " \
+	  "{0 in 2} (2.5 D) to the edge, which a hole {1 in 2} off does not leave here.")                          \
 	R(PENETRATION, FAILS, "Only {0 in 2} of the screw (tip not counted) reach into the rafter; 4 D is the "   \
 	  "least (NDS 12.1.4.6).")                                                                                \
-	R(LRFD_KIND, ENGINEER, "Only lag screws are rated by load and resistance factors here; this fastener's values are "       \
-	  "allowable ones: use method asd.")                                                                      \
 	R(PENETRATION_SCREW, FAILS, "Only {0 in 2} of the wood screw reach into the rafter; 6 D, {1 in 2}, is the least (NDS " \
 	  "12.1.5.6).")                                                                                           \
 	R(FASTENER_UNRATED, FAILS, "The fastener cannot be rated: {t0}")                                          \
 	R(FOOT_BLOCKED, FAILS, "Attachment {0 n} stands on an obstacle or a pipe, or too near to it.")            \
 	R(MAX_SPACING, FAILS, "The feet of line {0 n} stand up to {1 tape} apart; the maker allows {2 tape}.")    \
-	R(SPLICE_END_SPAN, FAILS, "The rail of line {0 n}, laid in lengths of {1 tape} from its left end, is joined in an end " \
-	  "span.")                                                                                                \
-	R(HOLES_NONE, FAILS, "No layout with {0 n} attachments is possible here: the one shown has another number.")  \
+	R(SPLICE_END_SPAN, FAILS, "The rail of line {0 n} cannot be laid in lengths of {1 tape} so that no joint falls in an end span, " \
+	  "past an outer foot or farther from a foot than it may.")                                               \
+	R(RAIL_JOINT, NOTE, "The rail of line {0 n}, in as few pieces as can be: joint {2 n} stands {1 tape} from its left end, " \
+	  "where it bends least.")                                                                                 \
+	R(HOLES_NONE, FAILS, "No layout with {0 n} attachments is possible here, only with {1 n} to {2 n}, two or more on each line " \
+	  "where clearances, the longest bay and end allow: the one shown has another number.")  \
 	R(HOLES_BEST, NOTE, "Of all layouts with {0 n} attachments, as the job asks, the one with the lowest worst ratio is shown.")  \
 	R(HOLES_OPEN, NOTE, "A layout with {0 n} attachments is shown, as the job asks; whether another with as many has a lower worst " \
 	  "ratio was not settled within the effort allowed.")                                                     \
@@ -199,6 +243,8 @@ enum remark_kind {
 	R(FEWEST_ABOUT, NOTE, "{0 n} attachments are the fewest that hold: every layout with fewer was tried or ruled out. The best " \
 	  "that was seen with {1 n} reaches {2 - 2} ({t0}).")                                                     \
 	R(FEWEST_PAIRS, NOTE, "{0 n} attachments are the fewest there can be: two on each of {1 n} lines.")        \
+	R(FEWEST_JOINED, NOTE, "{0 n} attachments are the fewest there can be: {2 n} on each of {1 n} lines, for their rails are joined " \
+	  "and a joint needs a span that is no end span.")                                                        \
 	R(FEWEST_ALONE, NOTE, "{0 n} attachments are the fewest that hold: every layout with fewer was tried or ruled out.")  \
 	R(FEWEST_OPEN, NOTE, "{0 n} attachments hold and at least {1 n} are needed; what lies between was not settled within the " \
 	  "effort allowed.")                                                                                      \
@@ -219,10 +265,10 @@ enum remark_kind {
 	  "for the screw to bend in: the worst ratio falls to {1 - 2}.")                                          \
 	R(REMEDY_STAGGER, REMEDY, "Feet of the upper and lower lines on alternate rafters: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_RAFTER, REMEDY, "A second rafter of the same size fastened to each that carries feet: the worst ratio falls to {1 - 2}.") \
-	R(REMEDY_BLOCKING, REMEDY, "Blocking between the rafters where a foot must land, its ends fastened for the lift; not proved here: " \
-	  "the block and its fastening must be designed.")                                                        \
-	R(REMEDY_NONE, REMEDY, "None of closer feet, longer screws, two screws, a rigid seat, bracing, doubled or shorter rafters or fewer " \
-	  "collectors, alone or two together, makes it hold: an engineer must design a strengthening.")                                              \
+	R(REMEDY_BLOCKING, REMEDY, "Blocks between the rafters where feet find none (`mount.between`), as the check then sizes them: the worst " \
+	  "ratio is {1 - 2} then.")                                                                              \
+	R(REMEDY_NONE, REMEDY, "None of closer feet, longer screws, two screws, a rigid seat, bracing, doubled or shorter rafters, blocks or " \
+	  "fewer collectors, alone or two together, makes it hold: an engineer must design a strengthening.")                                              \
 	R(COURSE_MOVED, NOTE, "Line {0 n} stands {1 tape} further {t0} the slope than its inset says, within the clamp range, so that its holes "  \
 	  "land well in the courses.")                                                                            \
 	R(COURSE_CLOSE, NOTE, "The holes of attachments {0 n} to {1 n} land badly in the covering: {t0}. They would land well {2 tape} "  \
@@ -230,6 +276,20 @@ enum remark_kind {
 	R(COURSE_UNMEASURED, ASSUMED, "The first butt line is taken at the eave edge: whether holes land well in the courses is not known. "  \
 	  "Verify: measure it and give `roof.first-butt`.")                                                       \
 	R(SEAM_CLOSE, NOTE, "{0 n} attachments, the first of them number {1 n}, stand nearer than {2 tape} to a seam: no room for a base.")  \
+	R(JOINTS_RANDOM, ASSUMED, "The joints between the pieces lie at random, so whether a hole comes on one is not known. Verify on the "  \
+	  "roof before each hole is drilled: {0 tape} or more from every {t0} of its own course{t1}.")              \
+	R(JOINT_CLOSE, NOTE, "{0 n} attachments, the first of them number {1 n}, come nearer than {2 tape} to a {t0}: how far each must "  \
+	  "move stands with the flashing.")                                                                       \
+	R(JOINT_STUCK, NOTE, "{0 n} of them, the first number {1 n}, cannot be moved off it within the clamp range nor on the rafter: open a "  \
+	  "wider field there and set pieces so that no joint comes at the hole, or choose another rafter.")        \
+	R(EXPOSURE_OVER, NOTE, "The courses show {0 tape}, more than the {1 tape} that {t0} allows for these pieces at this pitch: the "  \
+	  "roof has less cover than its code asks for. Ask a roofer before it is opened.")                        \
+	R(EXPOSURE_GRADE, NOTE, "The courses show {0 tape}: {t0} allows that for grade No. {1 n} and better at this pitch. Find out the "  \
+	  "grade and give `roof.piece-grade`.")                                                                   \
+	R(EXPOSURE_UNLISTED, NOTE, "{t0} lists no exposure for pieces {0 tape} long at this pitch: the maker or a roofer must say what "  \
+	  "cover this roof has.")                                                                                  \
+	R(LAP_SHORT, NOTE, "Pieces {0 tape} long lap by {1 tape}, less than the {2 tape} that is the least on this pitch ({t0}): ask a "  \
+	  "roofer before the roof is opened.")                                                                     \
 	R(OVER_OBSTACLE, UNCHECKED, "Collector {0 n} lies over obstacle {1 n}: whether that ends below the collector is not known.")  \
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \
 	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: no inertia or no limit is given.")         \

@@ -34,14 +34,16 @@ static bool much_longer(struct job *job, double *value)
 	return longer(job, value);
 }
 
-/* Two screws along the rafter at the spacing that needs no reduction, 4 D (NDS Table 12.5.1B). */
+/* Two screws along the rafter at the spacing that needs no reduction, 4 D (NDS Table 12.5.1B), and for
+   screws under 1/4 in no lead holes either, 10 D (Table C12.1.5.7). */
 static bool two_screws(struct job *job, double *value)
 {
 	if (job->fastener.count > 1 || job->fastener.kind == FASTENER_SEAM_CLAMP ||
 	    job->fastener.kind == FASTENER_DECK_MOUNT)
 		return false;
 	job->fastener.count = 2;
-	job->fastener.spacing = 4 * job->fastener.diameter;
+	job->fastener.spacing =
+		(at_least(job->fastener.diameter, 0.25 * M_PER_IN) ? 4 : 10) * job->fastener.diameter;
 	*value = job->fastener.spacing;
 	return true;
 }
@@ -86,6 +88,8 @@ static bool brace(struct job *job, double *value)
 /* A support half way. */
 static bool support(struct job *job, double *value)
 {
+	if (job->framing.inner_support > 0)
+		return false;
 	job->framing.span /= 2;
 	*value = job->framing.span;
 	return *value >= 4 * M_PER_FT;
@@ -99,6 +103,17 @@ static bool fewer(struct job *job, double *value)
 	return true;
 }
 
+/* Feet where no rafter is. */
+static bool blocks(struct job *job, double *value)
+{
+	*value = 0;
+	if (job->mount.between == BETWEEN_BLOCKING || job->framing.kind != FRAMING_RAFTER || job->fastener.count != 1 ||
+	    (job->fastener.kind != FASTENER_LAG_SCREW && job->fastener.kind != FASTENER_WOOD_SCREW))
+		return false;
+	job->mount.between = BETWEEN_BLOCKING;
+	return true;
+}
+
 static const struct change {
 	bool (*apply)(struct job *, double *);
 	enum remark_id remark;
@@ -108,6 +123,7 @@ static const struct change {
 	{ two_screws, REMARK_REMEDY_TWO },      { stagger, REMARK_REMEDY_STAGGER },
 	{ brace, REMARK_REMEDY_BRACE },         { double_rafter, REMARK_REMEDY_RAFTER },
 	{ support, REMARK_REMEDY_SPAN },        { fewer, REMARK_REMEDY_FEWER },
+	{ blocks, REMARK_REMEDY_BLOCKING },
 };
 #define CHANGES (sizeof changes / sizeof *changes)
 
@@ -202,10 +218,8 @@ void remedies_find(const struct job *job, struct result *r, struct check_workspa
 		found = try_one(job, r, w, i) || found;
 	for (size_t i = 0; i < CHANGES && !found; i++)
 		for (size_t j = i + 1; j < CHANGES && !found; j++)
-			found = try_two(job, r, w, i, j);
-	for (int i = 0; i < r->remarks; i++)
-		if (r->remark[i].id == REMARK_NO_RAFTER)
-			REMARK(r, REMEDY_BLOCKING, 0);
+			/* blocks stand for themselves: many kinds are tried already */
+			found = changes[j].apply != blocks && try_two(job, r, w, i, j);
 	if (!found)
 		REMARK(r, REMEDY_NONE, 0);
 }

@@ -48,7 +48,13 @@ enum link { LINK_COLLECTOR, LINK_RAIL, LINK_FOOT, LINK_FASTENER, LINK_RAFTER, LI
 	C(WASHER, FASTENER, "bearing of the washer under the rafter", LB)                 \
 	C(SEAM, FASTENER, "pull on the seam under a clamp", LB)                           \
 	C(CLIP, FASTENER, "pull on the panel's clip under a clamp", LB)                   \
-	C(CLIP_SCREW, FASTENER, "pull on the screws of the panel's clip", LB)
+	C(CLIP_SCREW, FASTENER, "pull on the screws of the panel's clip", LB)             \
+	C(BLOCK_BENDING, FOOT, "bending of the block both ways together", NONE)           \
+	C(BLOCK_SHEAR, FOOT, "shear and twist of the block, shares added", NONE)          \
+	C(BLOCK_NAILS, FOOT, "side load on a nail in the block's end", LB)                \
+	C(BLOCK_HANGER, FOOT, "hanger at the block's end, shares added", NONE)           \
+	C(RAFTER_PARTIAL, RAFTER, "bending of the rafter, partial snow", PSI)             \
+	C(RAFTER_TAIL, RAFTER, "bending of the rafter's tail over the wall", PSI)
 
 enum check_id {
 #define C(id, link, words, unit) CHECK_##id,
@@ -83,6 +89,12 @@ struct force {
 #define REMARK_MAX 96
 #define TRACE_MAX 96
 
+/* A place for a foot: on rafter `frame` (an index into result.frame_x; -1: none known), or between it and the next. */
+struct stand {
+	int frame;
+	double right; /* part of its force that the next rafter takes; 0 on a rafter */
+};
+
 struct rectangle {
 	double x0, y0, x1, y1; /* on the roof plane, m: x along the eave from the left rake edge, y up the slope from the eave edge */
 };
@@ -90,7 +102,7 @@ struct rectangle {
 struct attachment {
 	int number;              /* from 1: lowest line first, left to right */
 	int line;                /* rail line, from 0, lowest first */
-	int rafter;              /* index into result.rafter_x */
+	int rafter;              /* its place: index into result.rafter_x and place */
 	double x, y;             /* m on the plane */
 	struct rectangle tributary;
 	double tributary_width;  /* along the eave, m */
@@ -124,14 +136,17 @@ struct rail_line {
 };
 
 struct rafter_result {
-	int rafter;              /* index into result.rafter_x */
-	int feet;                /* attachments on it */
+	int rafter;              /* index into result.frame_x */
+	int feet;                /* attachments that hand it a part of their force */
 	struct check_value before[CHECK_COUNT], after[CHECK_COUNT];
 	double ratio_before, ratio_after;
 	enum check_id governs;   /* of after */
 	double moment_before, moment_after; /* largest under D + S or D + Lr, N m, for the 5 % rule */
 	double rise_total;       /* (after - before) / before of the design moment */
 	double rise_dead;        /* of dead load alone */
+	int pattern;             /* of partial snow in CHECK_RAFTER_PARTIAL, for span_pattern_text; -1: none */
+	int spans;               /* of the rafter as one beam, tails among them; 0: rated as single spans */
+	bool tail;               /* the array loads its tail */
 	bool triggered;          /* one of them is more than 5 % (IEBC 503.3, either reading) */
 };
 
@@ -230,15 +245,31 @@ struct lumber_result {
 	double CF, Cr;
 };
 
+/* The blocks between rafters, one kind for all feet that stand on one. */
+struct block_result {
+	int kind;                    /* from 1, index into the list of sizes; 0: none is set */
+	int feet, first;             /* that stand on one, and the first of them */
+	const char *size;            /* nominal, as listed: "4x6" */
+	bool flat;                   /* wide side up */
+	double wide, high;           /* along the rafter, square to the roof, m */
+	double clear;                /* of the widest bay that has one, m */
+	const char *species, *grade; /* as used */
+	bool hanger;                 /* its ends stand in the hangers that the job gives, else on nails: */
+	int rows, columns;
+	double row_pitch, column_pitch, nail_D, nail_L; /* m */
+};
+
 /* What the search for the fewest feet proved. */
 struct search_result {
 	bool ran, found;
 	int wanted;              /* feet that the job asks for; 0: the fewest */
 	int feet;                /* of the layout shown */
 	int bound;               /* no layout with fewer holds */
+	int most;                /* places for feet, all lines together; only where the wanted number cannot be */
 	bool settled;            /* bound is feet, or none holds at all: every possibility was looked at or ruled out */
 	bool best;               /* nor is there one with as many feet and a lower worst ratio */
-	bool fewer;              /* the best with one foot less is known: */
+	bool fewer;              /* the best with one foot less, or two where one less is no number, is known: */
+	int fewer_feet;
 	bool fewer_settled;      /* and is the best of them */
 	double fewer_ratio;
 	enum check_id fewer_governs;
@@ -255,8 +286,14 @@ struct result {
 	struct zone_shape shape[ZONE_SHAPE_MAX];
 	int array_shapes;                  /* zones of the chart for tilted collectors; 0: those of the roof count */
 	struct zone_shape array_shape[ZONE_SHAPE_MAX];
-	int rafters;
+	int rafters;                       /* places where a foot may stand: the rafters; the seams under clamps; with blocks
+	                                      the middles of the bays too */
 	double rafter_x[RAFTER_MAX];
+	struct stand place[RAFTER_MAX];    /* which rafters carry a foot there */
+	bool blocks;                       /* a place between two rafters is a block's */
+	bool on_deck;                      /* places are steps of a tape along the deck, whatever rafters lie below */
+	int frames;                        /* the rafters themselves, 0: not given */
+	double frame_x[RAFTER_MAX];
 	int collectors;
 	struct rectangle collector[COLLECTOR_MAX];
 	struct rectangle array;
@@ -267,6 +304,7 @@ struct result {
 	struct quake_result quake;
 	struct fastener_result fastener;
 	struct lumber_result lumber;
+	struct block_result block;
 	double Lr;               /* roof live load, Pa on plan */
 	int passes;              /* 1, or 2 where coefficients are not confirmed */
 	struct pass pass[2];     /* 0: remembered, confirmed or entered; 1: safe side */
@@ -274,5 +312,10 @@ struct result {
 	struct step_record record[SECTION_COUNT][TRACE_MAX];
 	struct trace trace[SECTION_COUNT]; /* of the judged pass; attachment and rafter are the governing ones */
 };
+
+/* place.c. Number by which people know a place (index into result.place), from 1: of its rafter, of the rafter left of its block,
+   of its seam. */
+int place_number(const struct result *r, int place);
+bool place_on_block(const struct result *r, int place);
 
 #endif

@@ -8,10 +8,26 @@
 #include "check/attachment.h"
 #include "check/check_steps.h"
 #include "load/asce7_drift.h"
+#include "table/lookup_limit.h"
+#include "table/lookup_snow.h"
 
 static bool slippery(const struct context *c)
 {
 	return c->covering && c->covering->slippery == COVERING_SLIPPERY_YES;
+}
+
+/* By the book, as the user worked it out. */
+static bool drift_entered(const struct context *c, struct snow_drift *d)
+{
+	const struct job_snow *s = &c->job->snow;
+
+	if (!isfinite(s->drift_load) || !isfinite(s->drift_width))
+		return false;
+	d->pd = s->drift_load;
+	d->w = s->drift_width;
+	d->none = d->pd > 0 && d->w > 0 ? DRIFT_FORMS : DRIFT_LOW;
+	REMARK_T(c->r, DRIFT_ENTERED, (d->pd, d->w), s->drift_source);
+	return true;
 }
 
 /* The array as a roof projection: the formula decides whether snow drifts against it. */
@@ -32,10 +48,14 @@ static void drift(struct context *c, struct trace *t)
 		.top = c->r->wind.h2 / c->cos_theta, /* of a rack: its high edge */
 		.clear = job->collector.clearance / c->cos_theta,
 	};
-	const struct snow_drift d = asce7_projection_drift(c->code->edition, &p, t);
+	struct snow_drift d = {.none = DRIFT_FORMS};
+	const bool entered = drift_entered(c, &d);
 
+	if (!entered)
+		d = asce7_projection_drift(c->code->edition, &p, t);
 	if (d.none != DRIFT_FORMS) {
-		REMARK_T(c->r, NO_DRIFT, (0), drift_none_text(d.none));
+		if (!entered)
+			REMARK_T(c->r, NO_DRIFT, (0), drift_none_text(d.none));
 		return;
 	}
 	if (c->snow.cases == SNOW_LOAD_MAX)
@@ -47,7 +67,8 @@ static void drift(struct context *c, struct trace *t)
 	k.beside_length = d.w;
 	k.clause = "7.8";
 	c->snow.snow[c->snow.cases++] = k;
-	REMARK(c->r, DRIFT, d.pd, d.w);
+	if (!entered)
+		REMARK(c->r, DRIFT, d.pd, d.w);
 }
 
 /* Tilted rows drop their snow on the roof at their foot; the collectors are then bare. */
@@ -61,7 +82,7 @@ static void slide_off(struct context *c, struct trace *t)
 
 	k.name = "balanced, slid off the collectors";
 	k.strip = asce7_slide_off(k.array, (first->y1 - first->y0) * c->cos_theta, t);
-	k.strip_width = SLIDE_OFF_WIDTH;
+	k.strip_width = limit_of(LIMIT_SLIDE_OFF);
 	k.array = 0;
 	k.clause = "C7.8";
 	c->snow.snow[c->snow.cases++] = k;
@@ -118,10 +139,27 @@ static void local_rule(struct context *c)
 		REMARK_T(c->r, LOCAL_SNOW, (c->snow.snow[c->snow.cases - 1].roof), s->local_rule);
 }
 
+/* A listed place of Alaska that gave pg, or beside which the given pg is low. */
+static void listed_place(struct context *c)
+{
+	const struct job *job = c->job;
+	const struct snow_ground_alaska_row *row = snow_ground_alaska_row(job->site.snow_place);
+
+	if (!row)
+		return;
+	const double pg = unit_to_si(row->pg_psf, UNIT_PSF);
+
+	if (job->site.snow_from_place)
+		REMARK_T(c->r, SNOW_PLACE, (pg), row->place);
+	else if (job->site.ground_snow_level == SNOW_SERVICE && !at_least(job->site.ground_snow, pg))
+		REMARK_T(c->r, SNOW_PLACE_LESS, (job->site.ground_snow, pg), row->place);
+}
+
 void snow_extra_prepare(struct context *c)
 {
 	struct trace *t = &c->r->trace[SECTION_SNOW];
 
+	listed_place(c);
 	if (!(c->job->site.ground_snow > 0) || c->snow.cases == 0)
 		return;
 	local_rule(c);

@@ -76,20 +76,59 @@ static struct trial try_spacing(struct context *c, enum zone zone, double spacin
 	return t;
 }
 
-/* Bisection: load grows with spacing, for the coefficients fall no faster than the logarithm of the area. The bracket is 1 in to
-   the width of the array; 40 halvings leave nothing. */
+static double excess(struct context *c, enum zone zone, double spacing)
+{
+	return try_spacing(c, zone, spacing).ratio - 1;
+}
+
+/* Of a spacing that holds and one that does not: brings them near each other by false position, where the end that stays
+   twice counts half. Load grows with spacing, for the coefficients fall no faster than the logarithm of the area, so what is
+   narrower than one that holds holds too. */
+static void narrow(struct context *c, enum zone zone, double close, double *holds, double f_holds, double *fails,
+                   double f_fails)
+{
+	int side = 0;
+
+	for (int i = 0; i < 24 && *fails - *holds > close; i++) {
+		const double share = isfinite(f_fails) ? f_holds / (f_holds - f_fails) : 0.5;
+		const double x = *holds + (*fails - *holds) * share;
+		/* not on an end, where nothing is learnt */
+		const double at = fmin(fmax(x, *holds + close / 4), *fails - close / 4);
+		const double f = excess(c, zone, at);
+
+		if (f <= 0) {
+			*holds = at;
+			f_holds = f;
+			f_fails = side < 0 ? f_fails / 2 : f_fails;
+			side = -1;
+		} else {
+			*fails = at;
+			f_fails = f;
+			f_holds = side > 0 ? f_holds / 2 : f_holds;
+			side = 1;
+		}
+	}
+}
+
+/* Bisection of 1 in to the width of the array; 40 halvings leave nothing. What lies outside the narrowed bracket is known
+   beforehand. */
 static double largest(struct context *c, enum zone zone)
 {
 	double low = M_PER_IN, high = c->r->array.x1 - c->r->array.x0;
+	double holds = low, fails = high;
+	const double f_high = excess(c, zone, high);
 
-	if (try_spacing(c, zone, high).ratio <= 1)
+	if (f_high <= 0)
 		return high;
-	if (try_spacing(c, zone, low).ratio > 1)
+	const double f_low = excess(c, zone, low);
+
+	if (f_low > 0)
 		return 0;
+	narrow(c, zone, ldexp(high - low, -40), &holds, f_low, &fails, f_high);
 	for (int i = 0; i < 40; i++) {
 		const double middle = (low + high) / 2;
 
-		if (try_spacing(c, zone, middle).ratio <= 1)
+		if (middle <= holds || (middle < fails && try_spacing(c, zone, middle).ratio <= 1))
 			low = middle;
 		else
 			high = middle;

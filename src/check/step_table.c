@@ -7,10 +7,11 @@
 #include "load/load_steps.h"
 #include "resist/resist_steps.h"
 #include "roof/flashing.h"
+#include "roof/joint.h"
 
 const struct step *const step_table[] = {
 #define S(name) &name,
-	LOAD_STEPS(S) RESIST_STEPS(S) CHECK_STEPS(S) FLASHING_STEPS(S)
+	LOAD_STEPS(S) RESIST_STEPS(S) CHECK_STEPS(S) FLASHING_STEPS(S) JOINT_STEPS(S)
 #undef S
 };
 

@@ -6,13 +6,17 @@
 
 #include "check/attachment.h"
 #include "check/metals.h"
+#include "check/overhang.h"
 #include "check/valley.h"
-#include "check/block_check.h"
+#include "check/block.h"
 #include "check/layout_rule.h"
 #include "check/layout_search.h"
+#include "check/rafter_check.h"
+#include "check/rafter_extra.h"
 #include "check/rafter_load.h"
 #include "check/rail.h"
 #include "check/wind_rule.h"
+#include "table/lookup_snow.h"
 
 static bool any(const struct result *r, enum remark_kind kind)
 {
@@ -69,6 +73,20 @@ static double smallest_area(const struct pass *pass, enum zone zone)
 	return area;
 }
 
+/* Effective wind area of a rafter: its span by its width, a third of the span at the least (ASCE/SEI 7-16 26.2). */
+static double rafter_area(const struct context *c)
+{
+	const double length = c->job->framing.span / c->cos_theta;
+
+	return length * fmax(c->job->framing.spacing, length / 3);
+}
+
+static struct wind_coefficient of_rafter(struct context *c, enum zone zone, enum wind_curve curve, double A)
+{
+	c->curve = curve;
+	return check_coefficient(c, zone, WIND_UP, A, NULL);
+}
+
 static void coefficients(struct context *c, bool look_up)
 {
 	const struct pass *pass = &c->r->pass[c->r->judged];
@@ -86,6 +104,18 @@ static void coefficients(struct context *c, bool look_up)
 
 		if (!recalled.known || !recalled.bounded)
 			continue;
+		const double At = rafter_area(c);
+
+		/* where both curves agree for the feet, it is the rafters that they part on */
+		if (look_up && !(fabs(recalled.GCp - safe.GCp) > 0) && pass->rafters > 0 && isfinite(At)) {
+			const struct wind_coefficient one = of_rafter(c, (enum zone)z, CURVE_RECALLED, At),
+						      two = of_rafter(c, (enum zone)z, CURVE_SAFE_SIDE, At);
+
+			if (one.known && fabs(one.GCp - two.GCp) > 0) {
+				REMARK_T(c->r, COEFFICIENT, (At, one.GCp, two.GCp), zone_text((enum zone)z), one.figure);
+				continue;
+			}
+		}
 		if (look_up)
 			REMARK_T(c->r, COEFFICIENT, (A, recalled.GCp, safe.GCp), array_zone_name(c, (enum zone)z),
 			         recalled.figure);
@@ -114,9 +144,11 @@ static void rafters(struct context *c, const struct pass *pass)
 		return;
 	if (worst->ratio_before > 1)
 		REMARK_T(c->r, BEFORE_FAILS, (worst->ratio_before), "without the array");
-	if (rise_dead > 0.05)
+	const double limit = code_trigger_row("gravity-5-percent")->limit / 100;
+
+	if (rise_dead > limit)
 		REMARK_T(c->r, FIVE_PERCENT, (rise_dead), "dead load", verdict_iebc(c->job));
-	if (rise_total > 0.05)
+	if (rise_total > limit)
 		REMARK_T(c->r, FIVE_PERCENT, (rise_total), "design moment", verdict_iebc(c->job));
 	if (!triggered)
 		REMARK_T(c->r, FIVE_PERCENT_OK, (0), verdict_iebc(c->job));
@@ -127,7 +159,11 @@ static void feet(struct context *c, const struct pass *pass)
 	const double wanted = c->job->mount.spacing;
 	double least = HUGE_VAL;
 
-	for (int i = 0; i < pass->attachments; i++)
+	bool tail = false;
+
+	for (int i = 0; i < pass->rafters; i++)
+		tail = tail || pass->rafter[i].tail;
+	for (int i = 0; i < pass->attachments && !tail; i++)
 		if (rafter_on_tail(c, &pass->attachment[i]))
 			REMARK(c->r, OVERHANG_FOOT, pass->attachment[i].number);
 	for (int z = 0; z < (int)ZONE_COUNT; z++)
@@ -135,6 +171,22 @@ static void feet(struct context *c, const struct pass *pass)
 			least = fmin(least, pass->zone[z].exact);
 	if (isfinite(wanted) && !at_most(wanted, least) && !pass->holds)
 		REMARK(c->r, FIXED_SPACING, wanted, least);
+}
+
+/* A tail is rated where the array loads it (rafter_whole_rate.c). */
+static void unchecked_rafter(struct context *c)
+{
+	const bool seat = isfinite(c->job->framing.bearing_length) && c->job->framing.bearing_length > 0;
+	const struct pass *pass = &c->r->pass[c->r->judged];
+	bool tail = false;
+
+	for (int i = 0; i < pass->rafters && c->r->passes > 0; i++)
+		tail = tail || pass->rafter[i].tail;
+	if (!tail)
+		REMARK_T(c->r, UNCHECKED_RAFTER, (0), seat ? "its tail outside the wall."
+		                                           : "its bearing and its tail outside the wall.");
+	else if (!seat)
+		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "its bearing on the wall.");
 }
 
 static void unchecked(struct context *c)
@@ -162,16 +214,12 @@ static void unchecked(struct context *c)
 		REMARK_T(c->r, UNCHECKED_FOOT, (0), "down-slope force");
 	if (!isfinite(job->collector.rated_uplift) || !isfinite(job->collector.rated_down))
 		REMARK(c->r, UNCHECKED_COLLECTOR, 0);
-	if (job->fastener.kind == FASTENER_SEAM_CLAMP)
+	if (job->fastener.kind == FASTENER_SEAM_CLAMP && rafter_rated(c))
+		REMARK(c->r, SEAM_SPREAD, 0);
+	else if (job->fastener.kind == FASTENER_SEAM_CLAMP)
 		REMARK(c->r, SEAM_FRAMING, 0);
-	if (job->fastener.kind == FASTENER_SEAM_CLAMP)
-		REMARK_T(c->r, UNCHECKED_RAFTER, (0),
-		         "clamps stand on seams, and the deck spreads what they press; the weight added is not held "
-		         "against the framing.");
-	else if (job->framing.kind == FRAMING_RAFTER)
-		REMARK_T(c->r, UNCHECKED_RAFTER, (0), isfinite(job->framing.bearing_length) && job->framing.bearing_length > 0
-			                                 ? "its tail outside the wall."
-			                                 : "its bearing and its tail outside the wall.");
+	if (job->framing.kind == FRAMING_RAFTER)
+		unchecked_rafter(c);
 	else
 		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "the framing is not a sawn rafter.");
 	REMARK(c->r, UNCHECKED_CLAMPS, 0);
@@ -191,7 +239,9 @@ void verdict_give(struct context *c)
 		if (!judged->holds && !differ)
 			fails(c, judged);
 		coefficients(c, differ);
+		overhang_tell(c, judged, differ);
 		rafters(c, judged);
+		rafter_ends_tell(c, judged);
 		feet(c, judged);
 		plane_remarks(c, judged);
 		layout_rules_tell(c, judged);
@@ -199,7 +249,7 @@ void verdict_give(struct context *c)
 	}
 	if (c->couple_unknown)
 		REMARK(r, LEVER_ARM, c->job->mount.height);
-	block_check(c);
+	block_tell(c);
 	check_metals(c);
 	check_valley(c);
 	unchecked(c);

@@ -7,7 +7,11 @@
 
 #include "check/attachment.h"
 #include "check/load_case.h"
+#include "check/overhang.h"
+#include "check/rafter_whole.h"
+#include "check/rail_pattern.h"
 #include "load/triggers.h"
+#include "table/lookup_limit.h"
 
 const char *verdict_iebc(const struct job *job)
 {
@@ -79,6 +83,34 @@ static void snow(struct context *c, const struct pass *pass)
 		REMARK(c->r, ICE_DAM, c->ice);
 }
 
+/* Rafters over several spans, and tails. */
+static void rafters(struct context *c, const struct pass *pass)
+{
+	const struct rafter_result *worst = NULL;
+	const double over = c->job->building.eave_overhang, longest = limit_of(LIMIT_TAIL_LENGTH);
+	bool tail = false, runs_on = false;
+
+	for (int i = 0; i < pass->rafters; i++) {
+		const struct rafter_result *r = &pass->rafter[i];
+
+		if (r->after[CHECK_RAFTER_PARTIAL].rated &&
+		    (!worst || r->after[CHECK_RAFTER_PARTIAL].ratio > worst->after[CHECK_RAFTER_PARTIAL].ratio))
+			worst = r;
+		tail = tail || r->tail;
+		runs_on = runs_on || r->spans > 2;
+	}
+	if (worst)
+		REMARK_T(c->r, PARTIAL_RAFTER, (worst->after[CHECK_RAFTER_PARTIAL].ratio, worst->spans),
+			 span_pattern_text(worst->pattern, worst->spans));
+	else if (runs_on && c->snow.snow[0].roof > 0 && rafter_partial_spared(c))
+		REMARK(c->r, PARTIAL_SPARED, limit_of(LIMIT_PARTIAL_SLOPE_LEAST), limit_of(LIMIT_PARTIAL_SLOPE_MOST));
+	if (tail)
+		REMARK_T(c->r, TAIL, (rafter_tail_depth(c)), isfinite(c->job->framing.tail_depth)
+			 ? "as measured" : "the least that IRC R802.7.1.1 leaves a notched rafter there");
+	if (tail && !isfinite(c->job->framing.tail_depth) && !at_most(over, longest))
+		REMARK(c->r, TAIL_LONG, over, longest);
+}
+
 /* The weight of the array beside that of roof, ceiling and upper half of the walls stands for the
    rise of the lateral demand, earlier additions counted with it. */
 static void lateral(struct context *c)
@@ -106,8 +138,10 @@ void verdict_loads(struct context *c)
 	const struct pass *pass = c->r->passes > 0 ? &c->r->pass[c->r->judged] : NULL;
 
 	earthquake(c, pass);
-	if (pass)
+	if (pass) {
 		snow(c, pass);
+		rafters(c, pass);
+	}
 	lateral(c);
 	if (c->job->existing.irc_house == ANSWER_YES)
 		REMARK_T(c->r, FIVE_EXCEPTED, (0), verdict_iebc(c->job));

@@ -1,6 +1,4 @@
 /* SPDX-License-Identifier: MIT */
-#include <string.h>
-
 #include "cli/job_run.h"
 
 static enum exit_status draw(struct job_run *run, const struct command *c, const struct options *o,
@@ -8,9 +6,9 @@ static enum exit_status draw(struct job_run *run, const struct command *c, const
 {
 	struct sheet_set set;
 
-	if (strcmp(o->view, "pipe") == 0 && run->job.pipes == 0)
-		return command_misused(c, problems, "--view pipe",
-				       "another view: this job has no pipe");
+	if (!sheet_view_exists(&run->sheet, o->view))
+		return command_misused(c, problems, o->view,
+				       "another --view: this job has nothing to draw there");
 	if (!sheets_build_view(&set, &run->sheet, &run->request, o->view)) {
 		sheets_close(&set);
 		return command_no_memory(problems);

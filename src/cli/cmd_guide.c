@@ -4,8 +4,8 @@
 
 #include "check/check.h"
 #include "cli/command.h"
+#include "cli/guide_html.h"
 #include "cli/library.h"
-#include "detail/page.h"
 #include "job/job_read.h"
 #include "report/caution.h"
 #include "report/flashing_sizes.h"
@@ -43,6 +43,7 @@ static bool read_job(struct guide_run *g)
 	g->job->sizes = flashing_sizes(&g->job->job, &g->job->result);
 	g->request.sizes = &g->job->sizes;
 	g->request.units = g->job->job.units;
+	g->request.fastener = flashing_fastener(&g->job->job);
 	return true;
 }
 
@@ -65,7 +66,7 @@ static bool choose_covering(struct guide_run *g)
 	return true;
 }
 
-static bool write_page(const struct guide_run *g, FILE *f, const struct lettering *lettering)
+static enum exit_status write_html(const struct guide_run *g)
 {
 	const struct page_request page = {.lib = g->lib,
 					  .guide = g->request,
@@ -73,37 +74,7 @@ static bool write_page(const struct guide_run *g, FILE *f, const struct letterin
 					  .caution = caution_result,
 					  .roof_cautions = caution_roof_work};
 
-	return g->o->sheet ? page_write_sheet(f, lettering, &page)
-			   : page_write(f, lettering, &page);
-}
-
-static enum exit_status write_html(const struct guide_run *g)
-{
-	struct output out;
-	bool missing, built;
-	struct lettering *lettering;
-
-	if (!g->request.key)
-		return command_misused(g->c, g->problems, "no covering",
-				       "a covering, for --format html");
-	lettering = lettering_create(&missing);
-	if (!lettering && missing) {
-		problem_add(g->problems, PROBLEM_CANNOT_OPEN, LETTERING_FAMILY, 0, NULL, NULL,
-			    "this typeface (Debian: fonts-dejavu-core)");
-		return EXIT_MACHINE;
-	}
-	if (!lettering)
-		return command_no_memory(g->problems);
-	if (!output_begin(&out, g->problems)) {
-		lettering_destroy(lettering);
-		return EXIT_MACHINE;
-	}
-	built = write_page(g, out.f, lettering);
-	lettering_destroy(lettering);
-	if (!built)
-		command_no_memory(g->problems);
-	return output_end(&out, g->o->output, built, g->problems) && built ? EXIT_HOLDS
-									   : EXIT_MACHINE;
+	return guide_html(g->c, g->o, g->problems, &page);
 }
 
 static void build(struct document *d, const struct guide_run *g)

@@ -58,9 +58,10 @@ enum exit_status {
 	C(draw,                                                                                    \
 	  OPTION_BIT(SET) | OPTION_BIT(UNITS) | OPTION_BIT(WIDTH) | OPTION_BIT(VIEW) |             \
 	          OPTION_BIT(PAPER) | OPTION_BIT(OUTPUT),                                          \
-	  "JOB.xml -o FILE.svg|FILE.dxf|FILE.pdf [--view plan|layout|attachment|pipe] "            \
+	  "JOB.xml -o FILE.svg|FILE.dxf|FILE.pdf [--view plan|layout|site|rack|attachment|block|"  \
+	  "pipe|pipe-N|flashing] "                                                                 \
 	  "[--paper letter|a4] [--set field=value]... [--units us|si] [--width N]",                \
-	  "Draw the roof plan, the layout of the attachments, an attachment or a pipe, to scale.") \
+	  "Draw roof plan, layout, house and place, tilted row, attachment, pipes, flashing.") \
 	C(sheets,                                                                                  \
 	  OPTION_BIT(SET) | OPTION_BIT(UNITS) | OPTION_BIT(WIDTH) | OPTION_BIT(PAPER) |            \
 	          OPTION_BIT(PRICES) | OPTION_BIT(NOTES) | OPTION_BIT(OUTPUT),                     \

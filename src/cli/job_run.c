@@ -172,7 +172,7 @@ static enum exit_status tell(const struct job_run *run, const struct sheet_set *
 
 	if (d)
 		document_add(d, BLOCK_PARAGRAPH, 0, "%s: %s, job %s. %s.", o->output,
-			     set->n == 1 ? drawing_description(set->page[0].drawing) : "written",
+			     set->n == 1 ? drawing_title(set->page[0].drawing) : "written",
 			     run->sheet.fingerprint, sheet_verdict(&run->sheet));
 	return command_write_text(d, &to_stdout, problems);
 }

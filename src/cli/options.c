@@ -63,12 +63,14 @@ static bool notes_word(const char *text, enum notes_length *length)
 
 static bool view_known(const char *text)
 {
-	static const char *const words[] = { "plan", "layout", "attachment", "pipe" };
+	/* as src/sheet/sheet_views.c has them; pipe-2 is the second pipe */
+	static const char *const words[] = { "plan", "layout",     "site",  "rack",
+		                             "pipe", "attachment", "block", "flashing" };
 
 	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
 		if (strcmp(text, words[i]) == 0)
 			return true;
-	return false;
+	return strncmp(text, "pipe-", 5) == 0 && text[5] >= '1' && text[5] <= '8' && !text[6];
 }
 
 static bool store(struct options *o, enum option_id id, const char *value)
@@ -171,7 +173,7 @@ void options_parse(struct options *o, int argc, char *const argv[], int first, u
 
 	*o = (struct options){ .width = TEXT_WIDTH_USUAL,
 		               .units = SYSTEM_US,
-		               .notes = NOTES_BRIEF, .view = "plan" };
+		               .notes = NOTES_BRIEF, .view = "plan", .argv = argv };
 	for (int i = first; i < argc; i++) {
 		const char *arg = argv[i], *value;
 

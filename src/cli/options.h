@@ -29,7 +29,7 @@
 	O(CODES, "--codes", true, "two or three of asce7-10, asce7-16, asce7-22, with commas between")  \
 	O(OUTPUT, "-o", true, "a file name")                                                       \
 	O(PAPER, "--paper", true, "letter or a4")                                                  \
-	O(VIEW, "--view", true, "plan, layout, attachment or pipe")                                \
+	O(VIEW, "--view", true, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8 or flashing")                                \
 	O(PRICES, "--prices", true, "a file of item,price lines")                                  \
 	O(JOB, "--job", true, "a job file")                                                        \
 	O(LIBRARY, "--library", true, "a directory")                                               \
@@ -59,12 +59,13 @@ struct options {
 	const char *codes;       /* NULL: not given */
 	const char *output;      /* NULL: standard output */
 	bool a4;                 /* else US letter */
-	const char *view;        /* plan, layout, attachment, pipe; plan unless given */
+	const char *view;        /* as --view takes it; plan unless given */
 	const char *prices;      /* NULL: not given */
 	bool compress;
 	size_t sets, words;
 	const char *set[SET_MAX];
 	const char *word[WORD_MAX]; /* what is no option, in order */
+	char *const *argv;          /* all of it, as the program was started */
 };
 
 /* Reads argv[first] and on; `allowed` is a set of OPTION_BIT of the command, whose name stands in

@@ -12,7 +12,8 @@
 #define DETAIL_WIDTH (110 * MM)
 #define DETAIL_TEXT (3.4 * MM)
 
-/* True if the library has what detail_draw needs. of: "foot" or "pipe"; view: "section" or "plan".
+/* True if the library has what detail_draw needs. of: "foot", "pipe" or "wall" (what a refusal
+   shows instead, a section only); view: "section" or "plan".
  */
 bool detail_known(const struct guide_library *lib, const char *key, const char *of,
 		  const char *view);

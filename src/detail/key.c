@@ -5,12 +5,9 @@
 #include <string.h>
 
 #include "detail/scene.h"
-#include "drawing/dimension.h"
 
-#define MARGIN (4 * MM)
 #define COLUMN (10 * MM)          /* of numbers, on each side of the picture */
 #define PICTURE_HEIGHT (120 * MM) /* at most */
-#define BALLOON (2.5 * MM)
 #define LINE (1.32 * DETAIL_TEXT)
 #define TITLE (1.15 * DETAIL_TEXT)
 #define BAR_ROOM (9 * MM)
@@ -21,7 +18,7 @@ static const double scales[] = {2,  2.5, 3,  4,  5,  6,  7,  8,  9,  10,
 static double choose_scale(const struct scene *s)
 {
 	const double need =
-		fmax((s->bound.x1 - s->bound.x0) / (DETAIL_WIDTH - 2 * MARGIN - 2 * COLUMN),
+		fmax((s->bound.x1 - s->bound.x0) / (DETAIL_WIDTH - 2 * SCENE_MARGIN - 2 * COLUMN),
 		     (s->bound.y1 - s->bound.y0) / PICTURE_HEIGHT);
 
 	for (size_t i = 0; i < sizeof scales / sizeof *scales; i++)
@@ -76,12 +73,12 @@ static int set_text(const struct scene *s, struct point at, double width, double
 	return lines;
 }
 
-#define KEY_INDENT (2 * BALLOON + 2 * MM)
+#define KEY_INDENT (2 * SCENE_BALLOON + 2 * MM)
 
 /* Key and note below y; returns the y below them. */
 static double set_key(const struct scene *s, double y)
 {
-	const double width = DETAIL_WIDTH - 2 * MARGIN;
+	const double width = DETAIL_WIDTH - 2 * SCENE_MARGIN;
 	char text[SCENE_TEXT];
 	int number = 0;
 
@@ -95,82 +92,23 @@ static double set_key(const struct scene *s, double y)
 							    ANCHOR_TOP,  0,    false};
 
 			snprintf(n, sizeof n, "%d", number + 1);
-			drawing_text(s->d, LAYER_TEXT, (struct point){MARGIN + 2 * BALLOON, y},
-				     spec, n);
+			drawing_text(s->d, LAYER_TEXT,
+				     (struct point){SCENE_MARGIN + 2 * SCENE_BALLOON, y}, spec, n);
 		}
 		number++;
-		y -= LINE * set_text(s, (struct point){MARGIN + KEY_INDENT, y}, width - KEY_INDENT,
-				     DETAIL_TEXT, false, text);
+		y -= LINE * set_text(s, (struct point){SCENE_MARGIN + KEY_INDENT, y},
+				     width - KEY_INDENT, DETAIL_TEXT, false, text);
 	}
 	y -= 1.5 * MM;
 	scene_note(s, text);
 	return y -
 	       0.85 * LINE *
-		       set_text(s, (struct point){MARGIN, y}, width, 0.85 * DETAIL_TEXT, false,
-				text) -
+		       set_text(s, (struct point){SCENE_MARGIN, y}, width, 0.85 * DETAIL_TEXT,
+				false, text) -
 	       1 * MM;
 }
 
-/* ---- numbers on the picture ---- */
-
-struct balloon {
-	struct point at; /* on paper */
-	int number;
-};
-
-static void put_column(struct scene *s, struct balloon *b, int n, double x, double low, double high)
-{
-	double place[SCENE_LAYERS];
-
-	for (int i = 1; i < n; i++)
-		for (int k = i; k > 0 && b[k].at.y < b[k - 1].at.y; k--) {
-			const struct balloon t = b[k];
-
-			b[k] = b[k - 1];
-			b[k - 1] = t;
-		}
-	for (int i = 0; i < n; i++)
-		place[i] = fmin(fmax(b[i].at.y, low + i * 2.3 * BALLOON),
-				high - (n - 1 - i) * 2.3 * BALLOON);
-	dimension_spread(place, n, 2.3 * BALLOON);
-	for (int i = 0; i < n; i++) {
-		const struct point c = {x, place[i]};
-		const struct lettering_spec spec = {DETAIL_TEXT,   true, ANCHOR_CENTRE,
-						    ANCHOR_MIDDLE, 0,    false};
-		char text[16];
-
-		drawing_line_as(s->d, LAYER_THIN, 0.18 * MM, DASH_SOLID, c, b[i].at);
-		drawing_mark(s->d, LAYER_THIN, FILL_BLACK, b[i].at, 0.6 * MM);
-		drawing_mark(s->d, LAYER_THIN, FILL_WHITE, c, BALLOON);
-		snprintf(text, sizeof text, "%d", b[i].number);
-		drawing_text(s->d, LAYER_TEXT, c, spec, text);
-	}
-}
-
-static void put_balloons(struct scene *s, struct box picture)
-{
-	struct balloon left[SCENE_LAYERS], right[SCENE_LAYERS];
-	const int room = (int)((picture.y1 - picture.y0) / (2.3 * BALLOON));
-	int l = 0, r = 0, number = 0;
-
-	for (int i = 0; i < s->layers; i++) {
-		struct balloon b;
-
-		if (!s->layer[i].shown)
-			continue;
-		b.at = drawing_on_paper(s->d, s->layer[i].at);
-		b.number = ++number;
-		if ((b.at.x < (picture.x0 + picture.x1) / 2 && l < room) || r >= room)
-			left[l++] = b;
-		else
-			right[r++] = b;
-	}
-	drawing_view(s->d, VIEW_PAPER);
-	put_column(s, left, l, MARGIN + BALLOON + 0.5 * MM, picture.y0 + BALLOON,
-		   picture.y1 - BALLOON);
-	put_column(s, right, r, DETAIL_WIDTH - MARGIN - BALLOON - 0.5 * MM, picture.y0 + BALLOON,
-		   picture.y1 - BALLOON);
-}
+/* ---- scale ---- */
 
 static void put_bar(const struct scene *s, double y)
 {
@@ -183,19 +121,19 @@ static void put_bar(const struct scene *s, double y)
 	snprintf(text, sizeof text, "%s; scale 1:%g when 110 mm wide",
 		 s->units == SYSTEM_SI ? "100 mm" : "6 in", s->scale);
 	drawing_shape(s->d, LAYER_DIM, 0.2 * MM, FILL_BLACK,
-		      (const struct point[]){{MARGIN, y},
-					     {MARGIN + length / 2, y},
-					     {MARGIN + length / 2, y + 1.2 * MM},
-					     {MARGIN, y + 1.2 * MM}},
+		      (const struct point[]){{SCENE_MARGIN, y},
+					     {SCENE_MARGIN + length / 2, y},
+					     {SCENE_MARGIN + length / 2, y + 1.2 * MM},
+					     {SCENE_MARGIN, y + 1.2 * MM}},
 		      4);
 	drawing_shape(s->d, LAYER_DIM, 0.2 * MM, FILL_WHITE,
-		      (const struct point[]){{MARGIN + length / 2, y},
-					     {MARGIN + length, y},
-					     {MARGIN + length, y + 1.2 * MM},
-					     {MARGIN + length / 2, y + 1.2 * MM}},
+		      (const struct point[]){{SCENE_MARGIN + length / 2, y},
+					     {SCENE_MARGIN + length, y},
+					     {SCENE_MARGIN + length, y + 1.2 * MM},
+					     {SCENE_MARGIN + length / 2, y + 1.2 * MM}},
 		      4);
-	drawing_text(s->d, LAYER_TEXT, (struct point){MARGIN + length + 2 * MM, y + 0.6 * MM}, spec,
-		     text);
+	drawing_text(s->d, LAYER_TEXT, (struct point){SCENE_MARGIN + length + 2 * MM, y + 0.6 * MM},
+		     spec, text);
 }
 
 /* What the picture shows, for those who cannot see it: the key in one sentence. */
@@ -224,10 +162,10 @@ static void describe(const struct scene *s)
  * thrown away. */
 static bool paint(struct scene *s, double height, double top)
 {
-	const double width = DETAIL_WIDTH - 2 * MARGIN - 2 * COLUMN;
+	const double width = DETAIL_WIDTH - 2 * SCENE_MARGIN - 2 * COLUMN;
 	const double w = (s->bound.x1 - s->bound.x0) / s->scale,
 		     h = (s->bound.y1 - s->bound.y0) / s->scale;
-	const struct point corner = {MARGIN + COLUMN + (width - w) / 2, top - h};
+	const struct point corner = {SCENE_MARGIN + COLUMN + (width - w) / 2, top - h};
 
 	s->d = drawing_create(s->lettering, DETAIL_WIDTH, height, NULL);
 	if (!s->d)
@@ -245,9 +183,31 @@ static bool paint(struct scene *s, double height, double top)
 	return true;
 }
 
+/* The laps below the scale, and what they are; returns the y below them. */
+static double set_laps(const struct scene *s, double y)
+{
+	const double width = DETAIL_WIDTH - 2 * SCENE_MARGIN, size = 0.85 * DETAIL_TEXT,
+		     height = scene_laps_height(s, width);
+	char text[SCENE_TEXT];
+
+	if (!(height > 0))
+		return y;
+	if (s->d)
+		scene_laps(s, SCENE_MARGIN, y - height, width);
+	snprintf(text, sizeof text,
+		 "The same laps laid flat, about %.0f times as thick. Thin line: the way of the "
+		 "water.",
+		 scene_laps_ratio(s));
+	y -= height + 1.5 * MM;
+	return y -
+	       1.32 * size *
+		       set_text(s, (struct point){SCENE_MARGIN, y}, width, size, false, text) -
+	       2 * MM;
+}
+
 struct drawing *scene_sheet(struct scene *s)
 {
-	const double width = DETAIL_WIDTH - 2 * MARGIN;
+	const double width = DETAIL_WIDTH - 2 * SCENE_MARGIN;
 	double picture, head, height, top;
 
 	s->scale = choose_scale(s);
@@ -257,20 +217,22 @@ struct drawing *scene_sheet(struct scene *s)
 		return NULL;
 	drawing_destroy(s->d);
 	s->d = NULL;
-	/* room for the numbers of one side even beside a low picture */
-	picture = fmax(picture, 4 * 2.3 * BALLOON + 2 * BALLOON);
+	/* room for the numbers of both sides even beside a low picture */
+	picture = fmax(picture, scene_balloon_rows(s) * 2.3 * SCENE_BALLOON + SCENE_BALLOON);
 	head = 1.32 * TITLE * set_text(s, (struct point){0, 0}, width, TITLE, true, s->title) +
 	       2 * MM;
-	height = MARGIN + head + picture + BAR_ROOM - set_key(s, 0) + MARGIN;
-	top = height - MARGIN - head;
+	height = SCENE_MARGIN + head + picture + BAR_ROOM - set_key(s, set_laps(s, 0)) +
+		 SCENE_MARGIN;
+	top = height - SCENE_MARGIN - head;
 	if (!paint(s, height, top))
 		return NULL;
-	put_balloons(s, (struct box){MARGIN + COLUMN, top - picture, DETAIL_WIDTH - MARGIN - COLUMN,
-				     top});
+	scene_balloons(s, (struct box){SCENE_MARGIN + COLUMN, top - picture,
+				       DETAIL_WIDTH - SCENE_MARGIN - COLUMN, top});
 	drawing_view(s->d, VIEW_PAPER);
-	set_text(s, (struct point){MARGIN, height - MARGIN}, width, TITLE, true, s->title);
+	set_text(s, (struct point){SCENE_MARGIN, height - SCENE_MARGIN}, width, TITLE, true,
+		 s->title);
 	put_bar(s, top - picture - 5 * MM);
-	set_key(s, top - picture - BAR_ROOM);
+	set_key(s, set_laps(s, top - picture - BAR_ROOM));
 	describe(s);
 	if (drawing_failed(s->d)) {
 		drawing_destroy(s->d);

@@ -6,9 +6,9 @@
 
 #include "detail/scene.h"
 
-static bool is_lapped(const struct scene_layer *l)
+static bool is_lapped(const struct detail_layer *l)
 {
-	return (scene_is(l, "course") || scene_is(l, "tile") || scene_is(l, "panel")) &&
+	return (layer_is(l, "course") || layer_is(l, "tile") || layer_is(l, "panel")) &&
 	       l->exposure > 0.0 && l->length > l->exposure;
 }
 
@@ -16,7 +16,7 @@ void lap_set(struct scene *s)
 {
 	s->lap.E = 0;
 	for (int i = 0; i < s->layers; i++) {
-		const struct scene_layer *l = &s->layer[i];
+		const struct detail_layer *l = &s->layer[i];
 		struct lap *p = &s->lap;
 
 		if (!is_lapped(l))
@@ -24,7 +24,7 @@ void lap_set(struct scene *s)
 		*p = (struct lap){l->exposure, l->length, l->thickness, l->thickness, l->butt_up,
 				  0,           0};
 		/* wood pieces run out thin: thicker than 5/16 in and laid three deep */
-		if (scene_is(l, "course") && l->thickness > 0.3 * M_PER_IN &&
+		if (layer_is(l, "course") && l->thickness > 0.3 * M_PER_IN &&
 		    l->length > 2.1 * l->exposure && scene_find(s, "spaced-board"))
 			p->tip = 0.1 * p->t;
 		p->tilt = (p->t - (p->t - p->tip) * p->E / p->L) / p->E;

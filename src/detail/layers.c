@@ -1,30 +1,46 @@
 /* SPDX-License-Identifier: MIT */
 /* Layers of the library with their sizes by name. */
+#include "detail/layers.h"
+
 #include <math.h>
 #include <stdio.h>
 #include <string.h>
-
-#include "detail/scene.h"
 
 double known(double a, double b)
 {
 	return isnan(a) ? b : a;
 }
 
-bool scene_is(const struct scene_layer *l, const char *kind)
+bool layer_is(const struct detail_layer *l, const char *kind)
 {
 	return strcmp(l->kind, kind) == 0;
 }
 
-const struct scene_layer *scene_find(const struct scene *s, const char *kind)
+const struct detail_layer *layer_find(const struct detail_layer *layer, int layers,
+				      const char *kind)
 {
-	for (int i = 0; i < s->layers; i++)
-		if (scene_is(&s->layer[i], kind))
-			return &s->layer[i];
+	for (int i = 0; i < layers; i++)
+		if (layer_is(&layer[i], kind))
+			return &layer[i];
 	return NULL;
 }
 
-static void take_size(struct scene_layer *l, const char *name, double value)
+bool layer_carries(const struct detail_layer *l)
+{
+	return layer_is(l, "block") && l->base < -2 * M_PER_IN; /* no deck is thicker */
+}
+
+double layer_size(const struct detail_layer *l, const char *name)
+{
+#define S(member, text)                                                                            \
+	if (strcmp(name, text) == 0)                                                               \
+		return l->member;
+	LAYER_SIZES(S)
+#undef S
+	return (double)NAN;
+}
+
+static void take_size(struct detail_layer *l, const char *name, double value)
 {
 #define S(member, text)                                                                            \
 	if (strcmp(name, text) == 0)                                                               \
@@ -35,24 +51,25 @@ static void take_size(struct scene_layer *l, const char *name, double value)
 
 static void on_title(void *context, const char *title)
 {
-	struct scene *s = context;
+	struct detail_layers *r = context;
 
-	snprintf(s->title, sizeof s->title, "%s", title);
+	snprintf(r->title, sizeof r->title, "%s", title);
 }
 
 static void on_layer(void *context, const struct guide_layer *layer)
 {
-	struct scene *s = context;
-	struct scene_layer *l = &s->layer[s->layers];
+	struct detail_layers *r = context;
+	struct detail_layer *l = &r->layer[r->layers];
 
-	if (s->layers == SCENE_LAYERS)
+	if (r->layers == DETAIL_LAYERS)
 		return;
-	s->layers++;
+	r->layers++;
 	memset(l, 0, sizeof *l);
 	snprintf(l->kind, sizeof l->kind, "%s", layer->kind);
 	snprintf(l->label, sizeof l->label, "%s", layer->label);
 	l->woven = layer->woven;
 	l->plumb = layer->plumb;
+	l->turned = layer->turned;
 #define S(member, text) l->member = (double)NAN;
 	LAYER_SIZES(S)
 #undef S
@@ -63,14 +80,14 @@ static void on_layer(void *context, const struct guide_layer *layer)
 }
 
 /* A section's layers serve as a plan: its title loses what it says of the cut. */
-static void rename_section(struct scene *s)
+static void rename_section(struct detail_layers *r)
 {
-	char *comma = strrchr(s->title, ',');
-	const size_t room = sizeof s->title;
+	char *comma = strrchr(r->title, ',');
+	const size_t room = sizeof r->title;
 
 	if (!comma)
-		comma = s->title + strlen(s->title);
-	snprintf(comma, room - (size_t)(comma - s->title), ", seen from above");
+		comma = r->title + strlen(r->title);
+	snprintf(comma, room - (size_t)(comma - r->title), ", seen from above");
 }
 
 /* Where the pitch is not known: 6:12, or 1/4:12 on coverings made for flat roofs, and never less
@@ -84,80 +101,27 @@ static double usual_pitch(const struct guide_library *lib, const char *key)
 	return fmax(low, atan2(6.0, 12.0));
 }
 
-static struct scene_layer *find_lapped(struct scene *s)
+bool detail_layers_read(struct detail_layers *r, const struct guide_library *lib,
+			const struct guide_request *request, const char *of, const char *view)
 {
-	for (int i = 0; i < s->layers; i++)
-		if (s->layer[i].exposure > 0 && isfinite(s->layer[i].butt_up) &&
-		    !scene_is(&s->layer[i], "felt-strip"))
-			return &s->layer[i];
-	return NULL;
-}
+	const struct guide_layer_sink sink = {on_title, on_layer, r};
 
-/* Sizes of the job that follow from others. Where the lines of feet differ, the plate is that of
-   the worst line, and the butt is drawn as on it. Felts go with the pieces: interlaid ones with
-   their lower edge twice the exposure above the butt (IRC R905.8.7), the one over the plate across
-   its upper edge. */
-static void fit_to_job(struct scene *s, const struct guide_sizes *sizes)
-{
-	struct scene_layer *piece = find_lapped(s);
-	const struct scene_layer *plate = scene_find(s, "plate");
-
-	if (piece && sizes && isnan(sizes->hole_to_butt) && sizes->plate_up > sizes->reach)
-		piece->butt_up = sizes->plate_up - sizes->reach;
-	for (int i = 0; i < s->layers; i++) {
-		struct scene_layer *l = &s->layer[i];
-
-		if (!scene_is(l, "felt-strip"))
-			continue;
-		if (piece && l->exposure > 0)
-			l->butt_up = piece->butt_up + 2 * piece->exposure;
-		else if (plate && plate->up + 2 * M_PER_IN > l->up) {
-			l->up = plate->up + 5 * M_PER_IN;
-			l->down = -(plate->up - 4 * M_PER_IN);
-		}
-	}
-}
-
-/* A pipe wider than usual gets a wider sleeve, with 1/4 in of room all round (common practice), and
- * what sits on it. */
-static void fit_sleeve(struct scene *s)
-{
-	const struct scene_layer *inside = scene_find(s, "pipe-insulation");
-	double more = 0;
-
-	for (int i = 0; inside && i < s->layers; i++) {
-		struct scene_layer *l = &s->layer[i];
-
-		if (scene_is(l, "sleeve"))
-			more = fmax(0, inside->diameter + 0.5 * M_PER_IN - l->diameter);
-		if (more > 0 && (scene_is(l, "sleeve") || scene_is(l, "cap") ||
-				 (scene_is(l, "boot") && isfinite(l->diameter)))) {
-			l->diameter += more;
-			l->of_job = true;
-		}
-	}
-}
-
-bool scene_read(struct scene *s, const struct guide_library *lib,
-		const struct guide_request *request, const char *of, const char *view)
-{
-	const struct guide_layer_sink sink = {on_title, on_layer, s};
-	bool is_along = false;
-
-	s->plan = strcmp(view, "plan") == 0;
-	s->units = request->units;
+	memset(r, 0, sizeof *r);
+	r->plan = strcmp(view, "plan") == 0;
+	r->wall = strcmp(of, "wall") == 0;
+	r->pipe = r->wall || strcmp(of, "pipe") == 0;
 	if (!guide_drawing(lib, request, of, view, &sink)) {
-		if (!s->plan || !guide_drawing(lib, request, of, "section", &sink))
+		if (!r->plan || !guide_drawing(lib, request, of, "section", &sink))
 			return false;
-		rename_section(s);
+		rename_section(r);
 	}
-	guide_drawing_along(lib, request->key, of, &is_along);
-	s->along = is_along;
-	s->theta = request->sizes ? request->sizes->pitch : (double)NAN;
-	s->theta_of_job = isfinite(s->theta) != 0;
-	if (!s->theta_of_job)
-		s->theta = usual_pitch(lib, request->key);
-	fit_to_job(s, request->sizes);
-	fit_sleeve(s);
-	return s->layers > 0;
+	guide_drawing_along(lib, request->key, of, &r->along);
+	r->theta = request->sizes ? request->sizes->pitch : (double)NAN;
+	r->theta_of_job = isfinite(r->theta) != 0;
+	if (!r->theta_of_job)
+		r->theta = usual_pitch(lib, request->key);
+	if (r->wall)
+		r->theta = atan2(1, 0);
+	layers_fit(r, request);
+	return r->layers > 0;
 }

@@ -57,8 +57,18 @@ static void close_section(struct walk *w)
 	w->section = false;
 }
 
+/* A refusal shows how the pipes come in without opening the roof. */
+static void figure_instead(struct walk *w)
+{
+	if (detail_known(w->request->lib, w->request->guide.key, "wall", "section"))
+		w->failed = !page_figure(w->f, w->lettering, w->request, "wall", "section") ||
+			    w->failed;
+}
+
 static void figures(struct walk *w, const char *section)
 {
+	if (strcmp(section, "instead") == 0)
+		figure_instead(w);
 	if (strcmp(section, "foot") != 0 && strcmp(section, "pipe") != 0)
 		return;
 	if (!detail_known(w->request->lib, w->request->guide.key, section, "section"))

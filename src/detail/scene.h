@@ -8,29 +8,9 @@
 #define RP_DETAIL_SCENE_H
 
 #include "detail/detail.h"
+#include "detail/layers.h"
 
-#define SCENE_LAYERS 24
 #define PI 3.14159265358979323846
-
-/* Sizes of a layer: member, name in the library. */
-#define LAYER_SIZES(S)                                                                             \
-	S(down, "down")                                                                            \
-	S(up, "up") S(side, "side") S(thickness, "thickness") S(base, "base") S(height, "height")  \
-		S(diameter, "diameter") S(length, "length") S(exposure, "exposure")                \
-			S(butt_up, "butt-up") S(breadth, "breadth") S(gap, "gap")                  \
-				S(turn_up, "turn-up") S(spacing, "spacing")
-
-/* m; NAN where the library gives none. */
-struct scene_layer {
-	char kind[24], label[96];
-	bool woven, plumb, of_job;
-#define S(member, name) double member;
-	LAYER_SIZES(S)
-#undef S
-	double foot;     /* v of its underside, m */
-	struct point at; /* where its number points */
-	bool shown;
-};
 
 /* The lapped pieces of the covering: piece k has its butt at butt + k E. */
 struct lap {
@@ -43,11 +23,12 @@ struct scene {
 	const struct lettering *lettering;
 	enum unit_system units;
 	char title[160];
-	bool plan, along;
+	bool plan, along, pipe, wall;
 	double theta; /* of the roof as drawn, rad */
 	bool theta_of_job;
+	double post_least; /* as in layers.h */
 	int layers;
-	struct scene_layer layer[SCENE_LAYERS];
+	struct detail_layer layer[DETAIL_LAYERS];
 	struct lap lap;
 	double cursor;         /* v of the top of what lies flat */
 	double u0, u1, v0, v1; /* window of the covering, m */
@@ -56,13 +37,10 @@ struct scene {
 	double paper;          /* one mm on paper, in m of the world */
 };
 
-/* layers.c: reads the layers; false if there are none. */
+/* scene.c: false if the library has no such drawing. */
 bool scene_read(struct scene *s, const struct guide_library *lib,
 		const struct guide_request *request, const char *of, const char *view);
-bool scene_is(const struct scene_layer *l, const char *kind);
-const struct scene_layer *scene_find(const struct scene *s, const char *kind);
-/* a, or b where a is not known. */
-double known(double a, double b);
+const struct detail_layer *scene_find(const struct scene *s, const char *kind);
 
 /* lap.c */
 void lap_set(struct scene *s);
@@ -78,11 +56,30 @@ double scene_surface(const struct scene *s);
 /* section.c, section_pieces.c, section_fittings.c, plan.c */
 void section_frame(struct scene *s);
 void section_paint(struct scene *s);
-void section_piece(struct scene *s, struct scene_layer *l);
-void section_fitting(struct scene *s, struct scene_layer *l);
+void section_piece(struct scene *s, struct detail_layer *l);
+void section_fitting(struct scene *s, struct detail_layer *l);
+/* section_fasteners.c */
+#define SECTION_BASE (0.25 * M_PER_IN) /* thickness of a base plate as drawn */
+/* v where the base of the foot lies. */
+double section_foot_base(const struct scene *s, const struct detail_layer *foot);
+void section_fastener(struct scene *s, struct detail_layer *l);
+bool section_is_bolt(const struct detail_layer *l);
+double section_bolt_exit(const struct scene *s);
+/* u of the middle of a hook's base. */
+double section_hook_base(const struct scene *s, const struct detail_layer *hook);
+void section_hook(struct scene *s, struct detail_layer *l);
+void section_clamp(struct scene *s, struct detail_layer *l);
 /* Height above the origin of the highest fitting, along its own axis. */
 double section_height(const struct scene *s);
 void plan_frame(struct scene *s);
+void plan_along(struct scene *s, double u, double width, enum drawing_dash dash);
+void plan_edge(struct scene *s, enum drawing_dash dash, double u0, double v0, double u1, double v1);
+/* plan_fittings.c */
+void plan_diamond(struct scene *s, struct detail_layer *l);
+void plan_ring(struct scene *s, struct detail_layer *l, enum fill fill);
+void plan_rows(struct scene *s, struct detail_layer *l);
+void plan_screws(struct scene *s, struct detail_layer *l);
+void plan_hook(struct scene *s, struct detail_layer *l);
 void plan_paint(struct scene *s);
 
 /* Closed shape of the world, cut to the window along u. */
@@ -91,13 +88,23 @@ void scene_box(struct scene *s, enum fill fill, double u0, double v0, double u1,
 void scene_line(struct scene *s, double width, enum drawing_dash dash, const struct point *at,
 		int n);
 /* The number of the layer points here. */
-void scene_point(struct scene_layer *l, double u, double v);
+void scene_point(struct detail_layer *l, double u, double v);
 
 /* words.c: one part with its sizes; what the picture is and is not. Buffers hold SCENE_TEXT. */
 #define SCENE_TEXT 400
-void scene_layer_words(const struct scene *s, const struct scene_layer *l, char *text);
+void scene_layer_words(const struct scene *s, const struct detail_layer *l, char *text);
 void scene_note(const struct scene *s, char *text);
 
+#define SCENE_MARGIN (4 * MM)
+#define SCENE_BALLOON (2.5 * MM)
+/* balloons.c: rows that the numbers of one side take; picture is on paper. */
+int scene_balloon_rows(const struct scene *s);
+void scene_balloons(struct scene *s, struct box picture);
+/* laps.c: how many times as thick the laps are drawn below the section, 0 for not at all; the
+   height that this takes on paper; low is the y of the deck. */
+double scene_laps_ratio(const struct scene *s);
+double scene_laps_height(const struct scene *s, double width);
+void scene_laps(const struct scene *s, double left, double low, double width);
 /* key.c: lays the paper out round the scene and draws it. */
 struct drawing *scene_sheet(struct scene *s);
 

@@ -8,16 +8,16 @@
 
 #define IN(x) ((x)*M_PER_IN)
 
-static bool spans_roof(const struct scene_layer *l)
+static bool spans_roof(const struct detail_layer *l)
 {
-	return scene_is(l, "underlayment") || scene_is(l, "insulation-board") ||
-	       scene_is(l, "membrane") || scene_is(l, "gravel") || scene_is(l, "foam");
+	return layer_is(l, "underlayment") || layer_is(l, "insulation-board") ||
+	       layer_is(l, "membrane") || layer_is(l, "gravel") || layer_is(l, "foam");
 }
 
-static bool carries(const struct scene_layer *l)
+static bool carries(const struct detail_layer *l)
 {
-	return scene_is(l, "rafter") || scene_is(l, "purlin") || scene_is(l, "deck") ||
-	       scene_is(l, "spaced-board");
+	return layer_is(l, "rafter") || layer_is(l, "purlin") || layer_is(l, "deck") ||
+	       layer_is(l, "spaced-board");
 }
 
 /* Deck and what is below it hang from the origin. */
@@ -26,7 +26,7 @@ static void stack_below(struct scene *s)
 	double top = 0;
 
 	for (int i = s->layers - 1; i >= 0; i--) {
-		struct scene_layer *l = &s->layer[i];
+		struct detail_layer *l = &s->layer[i];
 
 		if (!carries(l))
 			continue;
@@ -41,7 +41,7 @@ static void stack_above(struct scene *s)
 	       here = 0; /* tops of what spans the roof, and of what lies round the hole */
 
 	for (int i = 0; i < s->layers; i++) {
-		struct scene_layer *l = &s->layer[i];
+		struct detail_layer *l = &s->layer[i];
 		const double t = known(l->thickness, 0);
 
 		if (carries(l))
@@ -51,14 +51,14 @@ static void stack_above(struct scene *s)
 			l->foot = known(l->base, whole);
 			whole = l->foot + t;
 			here = fmax(here, whole);
-		} else if (scene_is(l, "batten")) {
+		} else if (layer_is(l, "batten")) {
 			here += t;
-		} else if (scene_is(l, "patch") && isnan(l->diameter)) {
+		} else if (layer_is(l, "patch") && isnan(l->diameter)) {
 			here += t;
 		} else if (s->lap.E > 0 && isnan(s->lap.base) &&
 			   fabs(l->exposure - s->lap.E) < 1e-9) {
 			s->lap.base = here;
-		} else if (scene_is(l, "panel")) {
+		} else if (layer_is(l, "panel")) {
 			here = whole = l->foot + t;
 		}
 	}
@@ -70,20 +70,33 @@ double section_height(const struct scene *s)
 	double most = 0;
 
 	for (int i = 0; i < s->layers; i++) {
-		const struct scene_layer *l = &s->layer[i];
+		const struct detail_layer *l = &s->layer[i];
 		double h = known(l->height, 0);
 
-		if (scene_is(l, "foot") || scene_is(l, "clamp") || scene_is(l, "boss") ||
-		    scene_is(l, "cap"))
+		if (layer_is(l, "foot") || layer_is(l, "clamp") || layer_is(l, "boss") ||
+		    layer_is(l, "cap"))
 			h += known(l->base, scene_surface(s)) + IN(1);
-		if (scene_is(l, "foot") && scene_find(s, "clamp"))
+		if (layer_is(l, "foot") && scene_find(s, "clamp"))
 			h += known(scene_find(s, "clamp")->height, 0) +
 			     known(scene_find(s, "clamp")->base, 0);
-		if (scene_is(l, "hook"))
+		if (layer_is(l, "hook"))
 			h = scene_surface(s) + IN(4);
 		most = fmax(most, h);
 	}
 	return most;
+}
+
+/* Deepest end of a fastener: where its head bears less its length. */
+static double fastener_end(const struct scene *s, const struct detail_layer *l)
+{
+	const struct detail_layer *foot = scene_find(s, "foot"), *post = scene_find(s, "post");
+	const double head = (foot   ? section_foot_base(s, foot)
+			     : post ? known(post->base, 0)
+				    : 0) +
+			    SECTION_BASE;
+	const double end = head - l->length;
+
+	return section_is_bolt(l) ? fmin(end, section_bolt_exit(s) - 1.4 * l->diameter) : end;
 }
 
 /* Deepest end of a fastener, a block, or of the pipe's part below the deck. */
@@ -92,17 +105,13 @@ static double lowest(const struct scene *s)
 	double low = -IN(2);
 
 	for (int i = 0; i < s->layers; i++) {
-		const struct scene_layer *l = &s->layer[i];
-		const bool from_foot = scene_find(s, "foot") != NULL && !scene_find(s, "clamp");
-		const double head =
-			from_foot ? scene_surface(s) + known(scene_find(s, "foot")->base, IN(0.5))
-				  : IN(0.25);
+		const struct detail_layer *l = &s->layer[i];
 
-		if ((scene_is(l, "screw") || scene_is(l, "bolt")) && !scene_find(s, "clamp"))
-			low = fmin(low, head - l->length - IN(0.75));
-		if (scene_is(l, "block"))
+		if ((layer_is(l, "screw") || layer_is(l, "bolt")) && !scene_find(s, "clamp"))
+			low = fmin(low, fastener_end(s, l) - IN(0.5));
+		if (layer_is(l, "block"))
 			low = fmin(low, l->base - IN(0.5));
-		if (scene_is(l, "pipe"))
+		if (layer_is(l, "pipe"))
 			low = fmin(low, -IN(4));
 	}
 	return low;
@@ -123,10 +132,14 @@ static void reach(struct scene *s)
 	double down = IN(5), up = IN(5);
 
 	for (int i = 0; i < s->layers; i++) {
-		const struct scene_layer *l = &s->layer[i];
+		const struct detail_layer *l = &s->layer[i];
 
-		down = fmax(down, known(l->down, 0));
-		up = fmax(up, known(l->up, 0));
+		const double corner = l->turned ? sqrt(2) : 1;
+
+		down = fmax(down, corner * known(l->down, 0));
+		up = fmax(up, corner * known(l->up, 0));
+		if (layer_is(l, "hook"))
+			up = fmax(up, section_hook_base(s, l) + l->up / 2);
 		if (s->along && l->spacing > 0 && !carries(l))
 			down = up = fmax(down, fmin(0.8 * l->spacing, IN(7)));
 		if (l->diameter > 0)
@@ -154,10 +167,12 @@ static double underside(const struct scene *s)
 {
 	double low = 0;
 
-	if (scene_find(s, "rafter") || scene_find(s, "purlin") || scene_find(s, "block"))
+	if (scene_find(s, "rafter") || scene_find(s, "block") ||
+	    (scene_find(s, "purlin") && s->along))
 		return s->v0;
 	for (int i = 0; i < s->layers; i++)
-		low = fmin(low, s->layer[i].foot);
+		if (!layer_is(&s->layer[i], "purlin"))
+			low = fmin(low, s->layer[i].foot);
 	return low - IN(0.25);
 }
 
@@ -187,12 +202,18 @@ void section_frame(struct scene *s)
 	add_to_bound(s, s->u0, surface_at(s, s->u0));
 	add_to_bound(s, s->u1, surface_at(s, s->u1) + s->lap.t);
 	for (int i = 0; i < s->layers; i++) {
-		const struct scene_layer *l = &s->layer[i];
+		const struct detail_layer *l = &s->layer[i];
 		const double half = known(l->diameter, known(l->side, IN(1))) / 2 + IN(0.5);
-		const double h = scene_is(l, "cap") ? 0 : known(l->height, 0);
+		const double h = layer_is(l, "cap") ? 0 : known(l->height, 0);
 
+		if (layer_is(l, "purlin") && !s->along) {
+			add_to_bound(s, known(l->up, 0) + l->side, fmax(l->foot, s->v0));
+			add_to_bound(s, -known(l->down, 0) - l->side, fmax(l->foot, s->v0));
+		}
 		/* plumb things of this height stand upright on paper */
-		if (l->plumb) {
+		if (l->plumb && layer_is(l, "patch"))
+			add_to_bound(s, 0, h);
+		else if (l->plumb) {
 			s->bound.y1 = fmax(s->bound.y1, h);
 			s->bound.x0 = fmin(s->bound.x0, -half);
 			s->bound.x1 = fmax(s->bound.x1, half);
@@ -206,7 +227,7 @@ void section_frame(struct scene *s)
 	}
 }
 
-void scene_point(struct scene_layer *l, double u, double v)
+void scene_point(struct detail_layer *l, double u, double v)
 {
 	if (l->shown)
 		return;

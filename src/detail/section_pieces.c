@@ -32,11 +32,21 @@ static void flat_sheet(struct scene *s, double u0, double u1, double foot, doubl
 }
 
 /* Rafter or purlin: along the section, or cut across at every place. */
-static void framing(struct scene *s, struct scene_layer *l)
+static void framing(struct scene *s, struct detail_layer *l)
 {
 	const double top = l->foot + l->thickness, low = fmax(l->foot, s->v0);
 
-	if (s->along && !(l->side > IN(6))) {
+	if (!s->along && layer_is(l, "purlin")) {
+		const double place[] = {-l->down, l->up};
+
+		for (int i = 0; i < 2; i++)
+			if (isfinite(place[i]))
+				scene_box(s, FILL_LIGHT, place[i] - l->side, low,
+					  place[i] + l->side, top);
+		scene_point(l, known(l->up, 0), (low + top) / 2);
+		return;
+	}
+	if (s->along && l->side < IN(6)) {
 		const double spacing = known(l->spacing, 4 * (s->u1 - s->u0));
 
 		for (double u = 0; u < s->u1 + l->side; u += spacing) {
@@ -56,7 +66,7 @@ static void framing(struct scene *s, struct scene_layer *l)
 	scene_point(l, s->u0 + 0.12 * (s->u1 - s->u0), (low + top) / 2);
 }
 
-static void boards(struct scene *s, struct scene_layer *l, double first)
+static void boards(struct scene *s, struct detail_layer *l, double first)
 {
 	double shown = (double)NAN;
 
@@ -72,7 +82,7 @@ static void boards(struct scene *s, struct scene_layer *l, double first)
 	scene_point(l, known(shown, 0), l->foot + l->thickness / 2);
 }
 
-static void lapped(struct scene *s, struct scene_layer *l)
+static void lapped(struct scene *s, struct detail_layer *l)
 {
 	const struct lap *p = &s->lap;
 	double butt = p->butt;
@@ -82,7 +92,7 @@ static void lapped(struct scene *s, struct scene_layer *l)
 	for (; butt < s->u1; butt += p->E) {
 		const double head = butt + p->L;
 
-		scene_shape(s, 0.2 * MM, scene_is(l, "tile") ? FILL_LIGHT : FILL_WHITE,
+		scene_shape(s, 0.2 * MM, layer_is(l, "tile") ? FILL_LIGHT : FILL_WHITE,
 			    (const struct point[]){{butt, lap_under(p, butt, butt)},
 						   {head, lap_under(p, butt, head)},
 						   {head, lap_top(p, butt, head)},
@@ -132,7 +142,7 @@ static void woven(struct scene *s, double u0, double u1, double more, double wid
 
 /* Strips laid between the courses: each lies on the lowest piece that is there at its lower edge.
  */
-static void strips(struct scene *s, struct scene_layer *l)
+static void strips(struct scene *s, struct detail_layer *l)
 {
 	const struct lap *p = &s->lap;
 
@@ -152,12 +162,12 @@ static void strips(struct scene *s, struct scene_layer *l)
 	scene_point(l, s->u0 + IN(1.5), p->base + 0.01 * p->t);
 }
 
-static void sheet_round_hole(struct scene *s, struct scene_layer *l)
+static void sheet_round_hole(struct scene *s, struct detail_layer *l)
 {
 	const double down = known(l->down, 0), up = known(l->up, 0), t = known(l->thickness, 0);
-	const bool in_lap = l->woven && s->lap.E > 0 && !scene_is(l, "deck-flashing");
+	const bool in_lap = l->woven && s->lap.E > 0 && !layer_is(l, "deck-flashing");
 
-	if (scene_is(l, "felt-strip")) {
+	if (layer_is(l, "felt-strip")) {
 		woven(s, -down, up, 1.0 * s->paper, 0.45 * MM, DASH_SHORT_DASH, 0);
 		scene_point(l, up - IN(0.7), lap_woven(&s->lap, up - IN(0.7)) + 1.0 * s->paper);
 	} else if (in_lap) {
@@ -165,11 +175,18 @@ static void sheet_round_hole(struct scene *s, struct scene_layer *l)
 		scene_point(l, -0.8 * down, lap_woven(&s->lap, -0.8 * down));
 	} else {
 		flat_sheet(s, -down, up, l->foot, t, FILL_GREY, DASH_SOLID);
+		if (layer_is(l, "deck-flashing")) /* the sheet above laps over it */
+			scene_line(
+				s, 0.45 * MM, DASH_SHORT_DASH,
+				(const struct point[]){{0.55 * up, l->foot + t + 0.8 * s->paper},
+						       {up + IN(0.2), l->foot + t + 0.8 * s->paper},
+						       {up + IN(0.5), l->foot + t}},
+				3);
 		scene_point(l, -0.85 * down, l->foot + t / 2);
 	}
 }
 
-static void stones(struct scene *s, struct scene_layer *l)
+static void stones(struct scene *s, struct detail_layer *l)
 {
 	const double r = l->thickness / 2;
 
@@ -179,76 +196,98 @@ static void stones(struct scene *s, struct scene_layer *l)
 	scene_point(l, s->u1 - IN(1.5), l->foot + r);
 }
 
-static void spanning(struct scene *s, struct scene_layer *l)
+static void spanning(struct scene *s, struct detail_layer *l)
 {
 	const double top = l->foot + l->thickness;
-	const bool felt = scene_is(l, "underlayment");
+	const bool felt = layer_is(l, "underlayment");
+	/* a ribbed sheet is drawn with its ribs */
+	const bool ribbed = layer_is(l, "panel") && s->along && scene_find(s, "rib");
 
-	flat_sheet(s, s->u0, s->u1, l->foot, l->thickness,
-		   scene_is(l, "membrane") ? FILL_GREY : FILL_WHITE,
-		   felt ? DASH_DASHED : DASH_SOLID);
-	if (scene_is(l, "insulation-board") || scene_is(l, "foam")) {
+	if (!ribbed)
+		flat_sheet(s, s->u0, s->u1, l->foot, l->thickness,
+			   layer_is(l, "membrane") ? FILL_GREY : FILL_WHITE,
+			   felt ? DASH_DASHED : DASH_SOLID);
+	if (layer_is(l, "insulation-board") || layer_is(l, "foam")) {
 		hatched(s, s->u0, l->foot, s->u1, top, 0.8, 2.4 * MM);
-		if (scene_is(l, "insulation-board"))
+		if (layer_is(l, "insulation-board"))
 			hatched(s, s->u0, l->foot, s->u1, top, -0.8, 2.4 * MM);
 	}
-	if (scene_is(l, "deck"))
+	if (layer_is(l, "deck"))
 		hatched(s, s->u0, l->foot, s->u1, top, 1.0, 1.2 * MM);
 	scene_point(l, s->u1 - (felt ? 0.18 : 0.1) * (s->u1 - s->u0), (l->foot + top) / 2);
 }
 
-static void ribs(struct scene *s, struct scene_layer *l)
+/* The sheet goes up over each rib: it is hollow below. */
+static void rib(struct scene *s, double u, double side, double foot, double height)
 {
-	for (int k = -3; k <= 3; k++) {
-		const double u = k * l->spacing, side = l->side,
-			     foot = scene_find(s, "panel") ? scene_find(s, "panel")->foot : 0;
+	const struct point at[] = {{u - 2 * side, foot},
+				   {u - side, foot + height},
+				   {u + side, foot + height},
+				   {u + 2 * side, foot}};
 
-		if (scene_is(l, "rib"))
-			scene_shape(s, 0.45 * MM, FILL_WHITE,
-				    (const struct point[]){{u - 2 * side, foot},
-							   {u + 2 * side, foot},
-							   {u + side, foot + l->height},
-							   {u - side, foot + l->height}},
-				    4);
-		else
-			scene_shape(s, 0.45 * MM, FILL_GREY,
-				    (const struct point[]){{u - side, foot},
-							   {u + side, foot},
-							   {u + side, foot + l->height},
-							   {u - side, foot + l->height}},
-				    4);
+	scene_line(s, HEAVY, DASH_SOLID, at, 4);
+}
+
+static void ribs(struct scene *s, struct detail_layer *l)
+{
+	const struct detail_layer *panel = scene_find(s, "panel");
+	const double foot = panel ? panel->foot : 0;
+
+	if (!s->along) { /* cut beside them: the next one is seen from its side */
+		scene_line(s, 0.18 * MM, DASH_SOLID,
+			   (const struct point[]){{s->u0, s->cursor + l->height},
+						  {s->u1, s->cursor + l->height}},
+			   2);
+		scene_point(l, 0.8 * s->u1, s->cursor + l->height);
+		return;
+	}
+	for (int k = -3; k <= 3; k++) {
+		const double u = k * l->spacing, side = l->side;
+
+		if (layer_is(l, "rib")) {
+			const double flat = fmax(l->spacing / 2, 2 * side);
+
+			rib(s, u, side, foot, l->height);
+			scene_line(s, HEAVY, DASH_SOLID,
+				   (const struct point[]){{u - flat, foot}, {u - 2 * side, foot}},
+				   2);
+			scene_line(s, HEAVY, DASH_SOLID,
+				   (const struct point[]){{u + 2 * side, foot}, {u + flat, foot}},
+				   2);
+		} else
+			scene_box(s, FILL_GREY, u - side, foot, u + side, foot + l->height);
 	}
 	scene_point(l, l->spacing < s->u1 ? l->spacing : 0, known(l->height, 0) / 2 + s->cursor);
 }
 
-void section_piece(struct scene *s, struct scene_layer *l)
+void section_piece(struct scene *s, struct detail_layer *l)
 {
-	if (scene_is(l, "rafter") || scene_is(l, "purlin"))
+	if (layer_is(l, "rafter") || layer_is(l, "purlin"))
 		framing(s, l);
-	else if (scene_is(l, "spaced-board"))
+	else if (layer_is(l, "spaced-board"))
 		boards(s, l, -l->breadth / 2);
-	else if (scene_is(l, "batten"))
+	else if (layer_is(l, "batten"))
 		boards(s, l, s->lap.E > 0 ? s->lap.butt + s->lap.L - l->breadth : 0);
-	else if (scene_is(l, "block")) {
+	else if (layer_is(l, "block")) {
 		scene_box(s, FILL_WHITE, -known(l->down, l->side), l->foot, known(l->up, l->side),
 			  l->foot + l->thickness);
 		hatched(s, -known(l->down, l->side), l->foot, known(l->up, l->side),
 			l->foot + l->thickness, 0.5, 1.6 * MM);
 		scene_point(l, -0.8 * known(l->down, l->side), l->foot + l->thickness / 2);
-	} else if (s->lap.E > 0 && l->length > 0 && l->exposure > 0 && !scene_is(l, "felt-strip"))
+	} else if (s->lap.E > 0 && l->length > 0 && l->exposure > 0 && !layer_is(l, "felt-strip"))
 		lapped(s, l);
-	else if (scene_is(l, "felt-strip") && l->length > 0 && s->lap.E > 0)
+	else if (layer_is(l, "felt-strip") && l->length > 0 && s->lap.E > 0)
 		strips(s, l);
-	else if (scene_is(l, "gravel"))
+	else if (layer_is(l, "gravel"))
 		stones(s, l);
-	else if (scene_is(l, "deck") || scene_is(l, "underlayment") ||
-		 scene_is(l, "insulation-board") || scene_is(l, "membrane") ||
-		 scene_is(l, "foam") || scene_is(l, "panel") || scene_is(l, "course") ||
-		 scene_is(l, "tile"))
+	else if (layer_is(l, "deck") || layer_is(l, "underlayment") ||
+		 layer_is(l, "insulation-board") || layer_is(l, "membrane") ||
+		 layer_is(l, "foam") || layer_is(l, "panel") || layer_is(l, "course") ||
+		 layer_is(l, "tile"))
 		spanning(s, l);
-	else if (scene_is(l, "seam") || scene_is(l, "rib"))
+	else if (layer_is(l, "seam") || layer_is(l, "rib"))
 		ribs(s, l);
-	else if (scene_is(l, "plate") || scene_is(l, "deck-flashing") ||
-		 scene_is(l, "felt-strip") || (scene_is(l, "patch") && isnan(l->diameter)))
+	else if (layer_is(l, "plate") || layer_is(l, "deck-flashing") ||
+		 layer_is(l, "felt-strip") || (layer_is(l, "patch") && isnan(l->diameter)))
 		sheet_round_hole(s, l);
 }

@@ -6,6 +6,10 @@
 
 #include "detail/scene.h"
 
+/* The long axis of an oval hole is told to the nearest of these. */
+#define OVAL_STEP (M_PER_IN / 16)
+#define SEAM_CLEAR (3 * M_PER_IN)
+
 /* 4-1/2 in, 0.019 in, 38 mm, 1.8 mm. */
 static const char *size_words(const struct scene *s, char *buf, size_t size, double m)
 {
@@ -43,58 +47,118 @@ static void append_size(const struct scene *s, char *text, double m, const char 
 		append(text, ", ", size_words(s, buf, sizeof buf, m), after);
 }
 
-static bool is_sheet(const struct scene_layer *l)
+static bool is_sheet(const struct detail_layer *l)
 {
-	return isfinite(l->up) && isfinite(l->side) && !scene_is(l, "foot") &&
-	       !scene_is(l, "hook") && !scene_is(l, "block");
+	return isfinite(l->up) && isfinite(l->side) && !layer_is(l, "foot") &&
+	       !layer_is(l, "hook") && !layer_is(l, "block");
 }
 
-static void sheet_words(const struct scene *s, const struct scene_layer *l, char *text)
+static void sheet_words(const struct scene *s, const struct detail_layer *l, char *text)
 {
 	if (fabs(l->down - l->up) < 1e-9 && fabs(l->up - l->side) < 1e-9) {
 		append_size(s, text, l->up, " to every side");
 		return;
 	}
-	if (!scene_is(l, "felt-strip"))
+	if (!layer_is(l, "felt-strip"))
 		append_size(s, text, l->down, " down");
 	append_size(s, text, l->up, " up");
 	append_size(s, text, l->side, " to each side");
 }
 
-void scene_layer_words(const struct scene *s, const struct scene_layer *l, char *text)
+/* The hole that a sleeve goes through: an oval where the sleeve is plumb. */
+static void hole_words(const struct scene *s, const struct detail_layer *l, char *text)
+{
+	const double across = l->diameter + 2 * l->gap,
+		     axis = across / (l->plumb ? cos(s->theta) : 1);
+	char buf[48];
+
+	if (l->gap > 0) {
+		append(text, ", hole ", size_words(s, buf, sizeof buf, across), " across");
+		append_size(s, text, round(axis / OVAL_STEP) * OVAL_STEP, " up the slope");
+	}
+	append(text, l->of_job ? " (this job)" : "", "", "");
+}
+
+/* A size that was not told yet. */
+static void append_untold(const struct scene *s, char *text, double m, const char *after)
+{
+	char one[SCENE_TEXT] = "";
+
+	append_size(s, one, m, after);
+	if (*one && !strstr(text, one))
+		append(text, "", one, "");
+}
+
+/* What the drawing cannot show to scale, or shows of one piece only. */
+static void rest_words(const struct scene *s, const struct detail_layer *l, char *text)
+{
+	if (l->thickness < M_PER_IN / 10)
+		append_untold(s, text, l->thickness, " thick");
+	append_untold(s, text, l->breadth, " wide");
+	append_untold(s, text, l->spacing, " apart");
+	if (layer_is(l, "panel"))
+		append_untold(s, text, l->gap, " of room round the hole");
+}
+
+void scene_layer_words(const struct scene *s, const struct detail_layer *l, char *text)
 {
 	char D[48], len[48];
 
 	text[0] = '\0';
 	append(text, "", l->label, "");
-	if (scene_is(l, "screw") || scene_is(l, "bolt")) {
+	if (layer_is(l, "screw") || layer_is(l, "bolt")) {
 		append(text, ", ", size_words(s, D, sizeof D, l->diameter), " by ");
 		append(text, "", size_words(s, len, sizeof len, l->length), "");
-	} else if (scene_is(l, "rafter") || scene_is(l, "purlin"))
+	} else if (layer_is(l, "rafter") || layer_is(l, "purlin"))
 		append_size(s, text, l->thickness, " deep");
-	else if (scene_is(l, "felt-strip") && isfinite(l->length))
+	else if (layer_is(l, "felt-strip") && isfinite(l->length)) {
 		append_size(s, text, l->length, " wide");
-	else if (is_sheet(l))
+		append_size(s, text, l->exposure, " apart");
+	} else if (is_sheet(l))
 		sheet_words(s, l, text);
 	else if (l->exposure > 0) {
 		append_size(s, text, l->length, " long");
 		append_size(s, text, l->exposure, " showing");
 	} else if (isfinite(l->diameter)) {
 		append_size(s, text, l->diameter, " across");
-		if (!scene_is(l, "pipe") && !scene_is(l, "pipe-insulation"))
+		if (layer_is(l, "sleeve") && s->plan) {
+			hole_words(s, l, text);
+			return;
+		}
+		if (layer_is(l, "sleeve") || layer_is(l, "boot") || layer_is(l, "patch") ||
+		    layer_is(l, "post"))
+			append_size(s, text, l->height,
+				    s->wall ? " out from the sheathing" : " up from the deck");
+		else if (!layer_is(l, "pipe") && !layer_is(l, "pipe-insulation"))
 			append_size(s, text, l->height, " high");
-	} else if (scene_is(l, "batten") || scene_is(l, "spaced-board")) {
+	} else if (layer_is(l, "batten") || layer_is(l, "spaced-board")) {
 		append_size(s, text, l->breadth, " wide");
 		append_size(s, text, l->spacing, " apart");
-	} else if (scene_is(l, "seam") || scene_is(l, "rib")) {
+	} else if (layer_is(l, "seam") || layer_is(l, "rib")) {
 		append_size(s, text, l->height, " high");
 		append_size(s, text, l->spacing, " apart");
 	} else if (isfinite(l->height))
 		append_size(s, text, l->height, " high");
 	else
 		append_size(s, text, l->thickness, " thick");
+	rest_words(s, l, text);
 	if (l->of_job)
 		append(text, "", " (this job)", "");
+}
+
+/* A boot keeps 3 in off each seam of its pan (common practice, as in the guide): its corner
+   reaches 1.41 times half its side. */
+static void seam_note(const struct scene *s, char *text)
+{
+	const struct detail_layer *seam = scene_find(s, "seam"), *boot = scene_find(s, "boot");
+
+	char least[48];
+
+	if (s->pipe && seam && boot && boot->turned &&
+	    seam->spacing / 2 - sqrt(2) * boot->side < SEAM_CLEAR - 1e-9)
+		append(text, " This pan is too narrow for this boot, which leaves less than ",
+		       size_words(s, least, sizeof least, SEAM_CLEAR),
+		       " to the seams: take a curb as wide as the pan.");
 }
 
 void scene_note(const struct scene *s, char *text)
@@ -105,13 +169,25 @@ void scene_note(const struct scene *s, char *text)
 	text[0] = '\0';
 	if (s->plan)
 		append(text, "", "Up the slope is up. Dashed: covered.", "");
+	else if (s->wall)
+		append(text, "", "Cut through the wall. Outside is to the left.", "");
 	else if (s->along)
 		append(text, "", "Cut along the course.", "");
 	else
 		append(text, s->theta_of_job ? "This roof's slope, " : "Drawn at a slope of ",
 		       pitch, ". Up the slope is to the right.");
+	if (s->post_least > 0) {
+		char least[48];
+
+		append(text, " The post of this job is too short for this flashing: it needs ",
+		       size_words(s, least, sizeof least,
+				  ceil(s->post_least / M_PER_IN * 2 - 1e-6) / 2 * M_PER_IN),
+		       " or more.");
+	}
+	seam_note(s, text);
 	append(text, " Sheets are drawn thicker than they are.",
 	       s->theta_of_job ? " Sizes not marked `this job` are usual ones: measure."
+	       : s->wall       ? " Sizes are usual ones: measure on the wall."
 			       : " Sizes are usual ones: measure on the roof.",
 	       "");
 }

@@ -182,6 +182,31 @@ static struct shape *add(struct drawing *d, enum shape_kind kind, enum drawing_l
 	return s;
 }
 
+void drawing_add(struct drawing *d, const struct drawing *from, struct view at)
+{
+	const struct view open = d->view;
+
+	d->failed = d->failed || from->failed;
+	d->view = at;
+	for (const struct shape *f = from->first; f; f = f->next) {
+		struct shape *s = add(d, f->kind, f->layer, f->at, f->n);
+
+		if (!s)
+			break;
+		s->width = f->width;
+		s->dash = f->dash;
+		s->fill = f->fill;
+		s->closed = f->closed;
+		s->radius = f->radius * at.scale;
+		s->text = drawing_string(d, f->text);
+		s->size = f->size * at.scale;
+		s->turn = f->turn + at.turn;
+		s->length = f->length * at.scale;
+		s->bold = f->bold;
+	}
+	d->view = open;
+}
+
 void drawing_line(struct drawing *d, enum drawing_layer layer, struct point a, struct point b)
 {
 	add(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);

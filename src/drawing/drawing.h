@@ -124,6 +124,9 @@ struct point drawing_on_paper(const struct drawing *d, struct point world);
 struct view drawing_main_view(const struct drawing *d);
 void drawing_set_main_view(struct drawing *d, struct view view);
 
+/* Another drawing as a picture in this one: `at` takes its paper to this paper. */
+void drawing_add(struct drawing *d, const struct drawing *from, struct view at);
+
 void drawing_line(struct drawing *d, enum drawing_layer layer, struct point a, struct point b);
 /* width and dash of its own in place of the layer's. */
 void drawing_line_as(struct drawing *d, enum drawing_layer layer, double width,

@@ -135,7 +135,14 @@ static void check_text(struct checker *c, const xmlNode *node, const char *text)
 #define G(member, name, style, meaning) ones.member = 1.0;
 	GUIDE_SIZES(G)
 #undef G
-	for (int units = 0; units < SYSTEM_COUNT && result == GUIDE_FILLED; units++)
+	/* what is in braces is right or wrong in any system; it only grows to another length */
+	size_t most = strlen(text);
+
+	for (const char *s = strchr(text, '{'); s; s = strchr(s + 1, '{'))
+		most += GUIDE_FILLED_MAX;
+	const int systems = most < sizeof filled ? 1 : SYSTEM_COUNT;
+
+	for (int units = 0; units < systems && result == GUIDE_FILLED; units++)
 		result = guide_fill(filled, sizeof filled, text, &ones, (enum unit_system)units,
 				    &at);
 	switch (result) {
@@ -189,6 +196,8 @@ static void check_element(struct checker *c, const xmlNode *node)
 {
 	char text[GUIDE_TEXT_MAX];
 
+	if (!node_printable(node))
+		fault(c, node, NULL, "text without control characters; names and attributes in one line");
 	check_sources(c, node);
 	check_slope(c, node);
 	check_from(c, node);

@@ -31,6 +31,7 @@ static void hand_out_layer(const xmlNode *node, const struct guide_sizes *sizes,
 				    .label = node_attribute(node, "label"),
 				    .woven = node_has(node, "woven"),
 				    .plumb = node_has(node, "plumb"),
+				    .turned = node_has(node, "turned"),
 				    .status = claim_status(node)};
 
 	for (const xmlNode *s = node_first(node); s; s = node_next(s))

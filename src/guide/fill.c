@@ -244,11 +244,15 @@ enum guide_fill guide_fill(char *buf, size_t size, const char *text,
 	size_t n = 0;
 
 	for (; *s != '\0'; s++) {
-		char filled[LITERAL_MAX * 2] = {*s, '\0'};
+		char filled[GUIDE_FILLED_MAX] = {*s, '\0'};
 		size_t length;
 
 		if (at)
 			*at = s;
+		if (*s > ' ' && *s != '{' && *s != '}' && n + 1 < size) {
+			buf[n++] = *s;
+			continue;
+		}
 		if (is_blank(*s)) {
 			if (n == 0 || buf[n - 1] == ' ')
 				continue;

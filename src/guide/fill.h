@@ -13,6 +13,8 @@
 /* No text of the schema has more than 900 characters of up to 4 bytes, and a size in braces never
    prints three times as long as it is written. */
 #define GUIDE_TEXT_MAX 4096
+/* what one pair of braces can become, NUL included */
+#define GUIDE_FILLED_MAX 80
 
 enum guide_fill {
 	GUIDE_FILLED,

@@ -112,8 +112,8 @@ static void on_stray_fault(void *context, xmlError *error)
 		*lost = true;
 }
 
-/* Everything that libxml2 does for us. */
-static bool library_parse(struct guide_library *lib, bool schema, struct problem_list *problems)
+/* Everything that libxml2 does for us. False if there are no whole trees; *valid: they follow the schema. */
+static bool library_parse(struct guide_library *lib, bool schema, bool *valid, struct problem_list *problems)
 {
 	const xmlStructuredErrorFunc before = xmlStructuredError;
 	void *const before_context = xmlStructuredErrorContext;
@@ -122,11 +122,20 @@ static bool library_parse(struct guide_library *lib, bool schema, struct problem
 	xmlSetStructuredErrorFunc(&lost, on_stray_fault);
 	for (size_t i = 0; i < lib->docs; i++)
 		ok = guide_parse(&lib->doc[i], problems) && ok;
-	ok = ok && (!schema || guide_validate(lib, problems));
+	*valid = ok && (!schema || guide_validate(lib, problems));
 	xmlSetStructuredErrorFunc(before_context, before);
 	if (lost && !problem_any(problems))
 		problem_add(problems, PROBLEM_NO_MEMORY, NULL, 0, NULL, NULL, NULL);
+	*valid = *valid && !lost;
 	return ok && !lost;
+}
+
+static bool has_schema(const struct guide_library *lib)
+{
+	for (size_t i = 0; i < lib->docs; i++)
+		if (strcmp(lib->doc[i].name, GUIDE_SCHEMA) == 0)
+			return true;
+	return false;
 }
 
 /* All that follows once every file's bytes are there. Takes lib; NULL if it is no library. */
@@ -134,7 +143,7 @@ static struct guide_library *library_finish(struct guide_library *lib, bool sche
 					    struct problem_list *problems)
 {
 	size_t total = 0;
-	bool ok = true;
+	bool ok = true, valid = false;
 
 	qsort(lib->doc, lib->docs, sizeof lib->doc[0], by_name);
 	for (size_t i = 0; i < lib->docs; i++)
@@ -149,7 +158,9 @@ static struct guide_library *library_finish(struct guide_library *lib, bool sche
 			problem_add(problems, PROBLEM_TWICE, lib->doc[i].name, 0, NULL, NULL, NULL);
 			ok = false;
 		}
-	if (ok && library_parse(lib, schema, problems) && guide_check(lib, problems))
+	/* what the schema cannot say is looked at in any case: whoever mends a library wants all faults at once */
+	if (ok && library_parse(lib, schema, &valid, problems) && (valid || has_schema(lib)) &&
+	    guide_check(lib, problems) && valid)
 		return lib;
 	guide_close(lib);
 	return NULL;

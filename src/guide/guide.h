@@ -129,11 +129,23 @@ enum guide_depth {
 		       falls and cautions */
 };
 
+/* What the job has where a drawing of a foot shows a usual screw or bolt. */
+enum guide_fastener {
+	GUIDE_FASTENER_USUAL, /* as the library draws it */
+	GUIDE_FASTENER_LAG_SCREW,
+	GUIDE_FASTENER_SCREW,
+	GUIDE_FASTENER_BOLT,        /* through the rafter, washer and nut below */
+	GUIDE_FASTENER_HANGER_BOLT, /* wood thread below, nuts above */
+	GUIDE_FASTENER_CLAMP,       /* on seams: nothing goes through */
+	GUIDE_FASTENER_DECK         /* screws into the deck alone */
+};
+
 struct guide_request {
 	const char *key;
 	const struct guide_sizes *sizes; /* of the job; NULL: nothing is known */
 	enum unit_system units;
 	enum guide_depth depth;
+	enum guide_fastener fastener;
 };
 
 /* Walks one page from top to bottom. False if the library has no such page; then
@@ -176,7 +188,7 @@ bool guide_recognise(const struct guide_library *lib, const char *covering, cons
  * reference. */
 struct guide_layer {
 	const char *kind, *label; /* valid while the sink runs */
-	bool woven, plumb;
+	bool woven, plumb, turned;
 	enum guide_status status;
 	int sizes;
 	struct {
@@ -192,7 +204,7 @@ struct guide_layer_sink {
 	void *context;
 };
 
-/* of: "foot" or "pipe"; view: "section" or "plan". False if the page has no such drawing. */
+/* of: "foot", "pipe" or "wall"; view: "section" or "plan". False if the page has no such drawing. */
 bool guide_drawing(const struct guide_library *lib, const struct guide_request *request,
 		   const char *of, const char *view, const struct guide_layer_sink *sink);
 

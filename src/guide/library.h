@@ -56,6 +56,9 @@ bool node_has(const xmlNode *node, const char *name);
 int node_line(const xmlNode *node);
 /* Text of a node itself, without its children's, joined into buf and cut to fit. */
 const char *node_text(const xmlNode *node, char *buf, size_t size);
+/* True if a node's own text and attributes hold nothing that a terminal obeys instead of printing or that turns the
+   direction of writing. Line ends pass in text, but not in attributes and names, which stand in one line. */
+bool node_printable(const xmlNode *node);
 
 /* reader.c: bytes to a tree. */
 /* Reads a regular file of at most GUIDE_FILE_MAX bytes below the directory dirfd. */

@@ -67,10 +67,15 @@ static bool read_open(int fd, const char *path, struct guide_doc *doc,
 bool guide_read_file(int dirfd, const char *name, struct guide_doc *doc,
 		     struct problem_list *problems)
 {
-	/* not blocking: a named pipe must not hold us up */
-	const int fd = openat(dirfd, name, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+	/* not blocking: a named pipe must not hold us up; not through links: a library from elsewhere
+	   must not show what lies outside of it */
+	const int fd = openat(dirfd, name, O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOFOLLOW);
 	bool ok;
 
+	if (fd < 0 && errno == ELOOP) {
+		problem_add(problems, PROBLEM_NOT_A_FILE, name, 0, NULL, "a link", "the file itself");
+		return false;
+	}
 	if (fd < 0) {
 		problem_add(problems, PROBLEM_CANNOT_OPEN, name, 0, NULL, strerror(errno), NULL);
 		return false;

@@ -86,6 +86,44 @@ const char *node_text(const xmlNode *node, char *buf, size_t size)
 	return buf;
 }
 
+/* Characters that turn the direction of writing: a text must not look other than it reads. */
+static bool turns_writing(const char *s)
+{
+	const unsigned char *u = (const unsigned char *)s;
+
+	/* U+202A to U+202E and U+2066 to U+2069 */
+	return u[0] == 0xE2 && ((u[1] == 0x80 && u[2] >= 0xAA && u[2] <= 0xAE) ||
+				(u[1] == 0x81 && u[2] >= 0xA6 && u[2] <= 0xA9));
+}
+
+static bool printable(const char *text, const char *blanks)
+{
+	for (const char *s = text; *s; s++) {
+		const unsigned char c = (unsigned char)*s, follows = (unsigned char)s[1];
+
+		/* below U+0020, U+007F to U+009F */
+		if ((c < 0x20 && !strchr(blanks, *s)) || c == 0x7F || (c == 0xC2 && follows < 0xA0))
+			return false;
+		if (turns_writing(s))
+			return false;
+	}
+	return true;
+}
+
+bool node_printable(const xmlNode *node)
+{
+	const char *blanks = node_is(node, "plain") || node_is(node, "also") ? "" : "\t\n\r";
+
+	for (const xmlAttr *a = node->properties; a; a = a->next)
+		for (const xmlNode *c = a->children; c; c = c->next)
+			if (c->content && !printable((const char *)c->content, ""))
+				return false;
+	for (const xmlNode *c = node->children; c; c = c->next)
+		if (c->type == XML_TEXT_NODE && c->content && !printable((const char *)c->content, blanks))
+			return false;
+	return true;
+}
+
 bool guide_table_add(struct guide_table *table, const char *id, const struct guide_doc *file,
 		     const xmlNode *node)
 {

@@ -9,6 +9,7 @@
 #include "job/draft.h"
 #include "job/size.h"
 #include "job/value.h"
+#include "table/lookup_snow.h"
 
 static void *row_base(const struct draft *d, enum element e, int row)
 {
@@ -117,6 +118,20 @@ static void follow_rafters(struct job_framing *f)
 		f->first = f->at[0];
 }
 
+/* The ground snow of a place in Alaska, where the job gives none itself. */
+static void follow_snow_place(struct job *job)
+{
+	const struct snow_ground_alaska_row *row = snow_ground_alaska_row(job->site.snow_place);
+
+	if (row == NULL || job->origin[FIELD_SITE_GROUND_SNOW] != ORIGIN_ABSENT)
+		return;
+	job->site.ground_snow = unit_to_si(row->pg_psf, UNIT_PSF);
+	job->site.ground_snow_level = SNOW_SERVICE;
+	job->site.snow_from_place = true;
+	job->origin[FIELD_SITE_GROUND_SNOW] = job->origin[FIELD_SITE_SNOW_PLACE];
+	job->origin[FIELD_SITE_GROUND_SNOW_LEVEL] = job->origin[FIELD_SITE_SNOW_PLACE];
+}
+
 /* What a collector is filled with matters only when its filled weight is to be computed. */
 static void drop_fluid(struct job *job)
 {
@@ -152,6 +167,7 @@ void draft_fill(struct draft *d)
 	}
 	follow_size(d->job);
 	follow_rafters(&d->job->framing);
+	follow_snow_place(d->job);
 	drop_fluid(d->job);
 	drop_gaps(&d->job->collector);
 }

@@ -14,9 +14,14 @@
 #include "quantity/quantity.h"
 #include "step/step.h"
 
+#define TEXT_MAX 160
+
 enum yes_no { ANSWER_UNKNOWN, ANSWER_NO, ANSWER_YES };
 
 enum design_method { METHOD_ASD, METHOD_LRFD };
+/* Editions of the National Design Specification for Wood Construction. NDS_2018 is the one that the
+   formulas are written from. */
+enum nds_edition { NDS_2018, NDS_2015, NDS_2024 };
 enum risk_category { RISK_I, RISK_II, RISK_III, RISK_IV };
 enum exposure { EXPOSURE_B, EXPOSURE_C, EXPOSURE_D };
 enum topography {
@@ -45,10 +50,14 @@ struct job_site {
 	double elevation;   /* above sea level, m; default 0: Ke = 1; so is NAN */
 	double ground_snow; /* pg, Pa */
 	enum snow_level ground_snow_level;
+	char snow_place[32]; /* of the table snow-ground-alaska; empty: none */
+	bool snow_from_place; /* and it gave ground_snow */
 	double roof_snow_minimum; /* the authority's own, Pa on plan; NAN: none */
 	enum snow_exposure snow_exposure;
 	enum thermal thermal;
 	double roof_R; /* thermal resistance, h ft2 F/Btu (US number); NAN unknown */
+	char address[TEXT_MAX], parcel[TEXT_MAX]; /* as the permit form has them, or empty */
+	enum nds_edition nds;
 };
 
 enum roof_form {
@@ -83,6 +92,9 @@ struct job_building {
 	double access_path;    /* width of a path from eave to ridge to be kept clear, m; NAN: none asked for */
 	enum access_side access_side;
 	double ridge_clear;    /* strip below the ridge to be kept clear, m up the slope; NAN: none */
+	/* level, from the wall below this eave, the far one, the left and the right one to the
+	   property line, m; NAN: not given */
+	double line_below, line_behind, line_left, line_right;
 };
 
 enum deck_kind {
@@ -94,10 +106,10 @@ enum deck_kind {
 	DECK_OTHER
 };
 enum ceiling { CEILING_NONE, CEILING_FLEXIBLE, CEILING_PLASTER };
+enum joint_kind { JOINTS_UNKNOWN, JOINTS_REGULAR, JOINTS_RANDOM };
 enum condition { CONDITION_UNSEEN, CONDITION_SOUND, CONDITION_DAMAGED };
 
 #define COVERING_KEY_MAX 48
-#define TEXT_MAX 160
 
 struct job_roof {
 	double pitch;                    /* theta, rad */
@@ -119,6 +131,12 @@ struct job_roof {
 	enum yes_no ice_barrier; /* local table asks for one */
 	double wall_thickness;   /* for the ice barrier, m; NAN */
 	double first_seam;       /* first seam line from the left rake edge, m; NAN */
+	int piece_grade;         /* of wood shingles and shakes: 1 to 3; 0 unknown */
+	enum joint_kind joints;  /* between the pieces of a course */
+	double piece_width;      /* joint to joint along the eave, m; NAN */
+	double first_joint;      /* a joint of joint_course from the left rake edge, m; NAN */
+	int joint_course;        /* counted from the eave, 1 the course above first_butt; default 1 */
+	double joint_shift;      /* how much further from the left rake edge each course above, m; default 0 */
 };
 
 enum framing_kind {
@@ -159,6 +177,11 @@ struct job_framing {
 	/* an engineer's values for one foot on framing that is not rated here, N; NAN */
 	double allowable_uplift, allowable_down;
 	char report[TEXT_MAX]; /* who gave them */
+	double inner_support;  /* level, from the outer face of the wall to a support below the rafter, m;
+				  NAN: as the span says */
+	enum yes_no continuous; /* over that support in one piece */
+	double tail_depth;      /* left of the rafter above the seat cut, square to the slope, m; NAN */
+	enum yes_no ends_held;  /* at both ends against turning over: NDS 4.4.1.2 */
 };
 
 /* Collectors of one job: columns times rows. */
@@ -202,6 +225,8 @@ struct job_rail {
 	char alloy[24];                  /* aluminium alloy and temper, or empty */
 	double allowable_moment;         /* maker's tested or calculated, N m; NAN */
 	double stock_length;             /* of the rail as it comes, m; NAN: splices are not looked at */
+	double splice_reach;             /* of a joint from the nearest foot, share of the span; NAN:
+					    anywhere in an inner span */
 	double max_cantilever;           /* m; NAN: a third of the span (common practice) */
 	double deflection_limit;         /* span / this; NAN: not limited */
 	double weak_section_modulus;     /* Sy, about the axis that a force down the slope bends it
@@ -233,6 +258,12 @@ struct job_mount {
 	double allowable_uplift, allowable_down, allowable_slope;
 	char report[TEXT_MAX]; /* test report the allowables come from */
 	enum between between;
+	double deck_pitch;      /* of the places where a mount on the deck alone may stand, m */
+	/* of the block; empty: the first of a list that holds, of the weakest usual lumber */
+	char block_size[16], block_species[48], block_grade[32];
+	/* tested allowables of the hanger at one end, N; NAN: the ends are nailed */
+	double block_end_uplift, block_end_down, block_end_slope;
+	char block_report[TEXT_MAX];
 };
 
 enum fastener_kind {
@@ -271,6 +302,8 @@ struct job_fastener {
 	double seam_allowable, clip_allowable, clip_screw_allowable;
 	int clips;              /* panel clips that share one clamp's lift */
 	double steel_thickness, steel_strength; /* of the framing a sheet screw bites, m, Pa; NAN */
+	int rows;           /* along the rafter, side by side; 0 and 1: one */
+	double row_spacing; /* between them, across the rafter, m; NAN if one */
 };
 
 /* Local rules of snow, and what lies above and below the array. */
@@ -284,6 +317,8 @@ struct job_snow {
 	enum yes_no lower_roof;    /* a lower roof below the eave */
 	double lower_roof_width;   /* on plan, m; NAN */
 	double upwind_length;      /* fetch of drifts at the array, m; NAN: longer side */
+	double drift_load, drift_width; /* at the array, by the book: Pa on top of the balanced snow, m; NAN: computed */
+	char drift_source[TEXT_MAX];
 };
 
 enum live_rule { LIVE_FORMULA, LIVE_IRC_TABLE };
@@ -350,6 +385,9 @@ struct job_pipe {
 	double temperature; /* hottest at the roof, K; NAN unknown */
 	double at, up;      /* where it goes through, as collector.left and lower, m; NAN open */
 	double run;         /* length of one such pipe, collector to store, m; NAN unknown */
+	int storeys;               /* that it goes down through; 0: not given */
+	double storey_height;      /* floor to floor, m */
+	double offset;             /* its level ways together, m; NAN: none given */
 };
 
 /* A coefficient that the user read from the book: replaces both the remembered curve and the

@@ -34,6 +34,8 @@ void rules_of_roof(const struct rule *r);
 void rules_of_array(const struct rule *r);
 /* rule_fastener.c */
 void rules_of_fastener(const struct rule *r);
+/* rule_framing.c */
+void rules_of_framing(const struct rule *r);
 /* rule_wind.c */
 void rules_of_wind(const struct rule *r);
 /* rule_load.c */

@@ -12,6 +12,13 @@ static void snow(const struct rule *r)
 	    r->source->line[FIELD_SNOW_LOWER_ROOF_WIDTH] == 0)
 		rule_tell(r, PROBLEM_MISSING, FIELD_SNOW_LOWER_ROOF, "snow.lower-roof-width", NULL,
 			  "the level width of the lower roof, such as 10 ft");
+	if (HAVE(r, FIELD_SNOW_DRIFT_LOAD) != HAVE(r, FIELD_SNOW_DRIFT_WIDTH))
+		rule_tell(r, PROBLEM_MISSING,
+			  HAVE(r, FIELD_SNOW_DRIFT_LOAD) ? FIELD_SNOW_DRIFT_LOAD : FIELD_SNOW_DRIFT_WIDTH,
+			  "snow.drift-load, snow.drift-width", NULL, "both, or neither");
+	else if (HAVE(r, FIELD_SNOW_DRIFT_LOAD) && s->drift_source[0] == '\0')
+		rule_tell(r, PROBLEM_MISSING, FIELD_SNOW_DRIFT_LOAD, "snow.drift-source", NULL,
+			  "edition, clause and page that the drift was worked out by");
 	if (HAVE(r, FIELD_SNOW_CT) && s->Ct_source[0] == '\0')
 		rule_tell(r, PROBLEM_MISSING, FIELD_SNOW_CT, "snow.Ct-source", NULL,
 		          "edition, table and page that Ct was read from");

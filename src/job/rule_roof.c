@@ -108,6 +108,32 @@ static void courses(const struct rule *r)
 			  "less than the piece is long");
 }
 
+/* Joints that repeat are known by three lengths; joints that do not, by none. */
+static void joints(const struct rule *r)
+{
+	static const enum field_id needed[] = {FIELD_ROOF_PIECE_WIDTH, FIELD_ROOF_FIRST_JOINT};
+	static const enum field_id all[] = {FIELD_ROOF_PIECE_WIDTH, FIELD_ROOF_FIRST_JOINT, FIELD_ROOF_JOINT_COURSE,
+					    FIELD_ROOF_JOINT_SHIFT};
+	const struct job_roof *roof = &r->job->roof;
+	char field[64], given[40];
+
+	for (size_t i = 0; i < sizeof needed / sizeof *needed; i++) {
+		snprintf(field, sizeof field, "roof.%s", field_table[needed[i]].attribute);
+		if (roof->joints == JOINTS_REGULAR && !HAVE(r, needed[i]) && r->source->line[needed[i]] == 0)
+			rule_tell(r, PROBLEM_MISSING, FIELD_ROOF_JOINTS, field, NULL,
+				  "a length, since roof.joints is regular");
+	}
+	for (size_t i = 0; i < sizeof all / sizeof *all && roof->joints != JOINTS_REGULAR; i++) {
+		snprintf(field, sizeof field, "roof.%s, roof.joints", field_table[all[i]].attribute);
+		if (job_given(r->job, all[i]))
+			rule_tell(r, PROBLEM_DISAGREE, all[i], field, NULL, "roof.joints regular beside it");
+	}
+	if (HAVE(r, FIELD_ROOF_PIECE_WIDTH, FIELD_ROOF_JOINT_SHIFT) && roof->joints == JOINTS_REGULAR &&
+	    at_least(roof->joint_shift, roof->piece_width))
+		rule_tell(r, PROBLEM_DISAGREE, FIELD_ROOF_JOINT_SHIFT, "roof.joint-shift, roof.piece-width",
+			  rule_length(r, given, sizeof given, roof->joint_shift), "less than a piece is wide");
+}
+
 /* Rafters given by first and spacing. */
 static void regular_rafters(const struct rule *r, double length)
 {
@@ -222,6 +248,7 @@ void rules_of_roof(const struct rule *r)
 	form(r);
 	span(r);
 	courses(r);
+	joints(r);
 	if (r->job->framing.measured > 0)
 		measured_rafters(r, length);
 	else if (HAVE(r, FIELD_FRAMING_KIND))

@@ -114,6 +114,36 @@ static void pipes_below_hips(const struct rule *r)
 	}
 }
 
+/* An obstacle no part of which lies on the plane was measured from another corner or stands on another plane; one that
+   straddles a hip or an edge counts with what is here. */
+static void obstacles_on_plane(const struct rule *r)
+{
+	const struct job *job = r->job;
+	const bool hip = job->building.form == FORM_HIP;
+	char field[64], given[100], accepted[120], left[40], right[40], low[40];
+
+	for (int i = 0; i < job->obstacles; i++) {
+		const struct job_obstacle *o = &job->obstacle[i];
+		/* the plane is widest at the obstacle's lower edge */
+		const double in = hip ? fmin(o->y * cos(job->roof.pitch), hip_run(job)) : 0.0;
+		const double far = job_plane_length(job) - in, slope = job_plane_slope(job);
+
+		if (isnan(o->x + o->y + o->width + far + slope) ||
+		    (o->x + o->width > in && o->x < far && o->y < slope))
+			continue;
+		snprintf(field, sizeof field, "obstacle[%d].x, obstacle[%d].y", i + 1, i + 1);
+		snprintf(given, sizeof given, "%s to %s, %s up the slope", rule_length(r, left, sizeof left, o->x),
+			 rule_length(r, right, sizeof right, o->x + o->width), rule_length(r, low, sizeof low, o->y));
+		if (o->y < slope)
+			snprintf(accepted, sizeof accepted, "some part of it from %s to %s, where this plane is at that height",
+				 rule_length(r, left, sizeof left, in), rule_length(r, right, sizeof right, fmax(in, far)));
+		else
+			snprintf(accepted, sizeof accepted, "below %s up the slope, the upper edge of this plane",
+				 rule_length(r, low, sizeof low, slope));
+		rule_tell_row(r, PROBLEM_OFF_ROOF, ELEMENT_OBSTACLE, i, field, given, accepted);
+	}
+}
+
 static void planes(const struct rule *r)
 {
 	const struct job_building *b = &r->job->building;
@@ -125,6 +155,10 @@ static void planes(const struct rule *r)
 		rule_tell(r, PROBLEM_DISAGREE, FIELD_BUILDING_PLANE,
 			  "building.plane, building.form", "the end of a roof without hips",
 			  "end only on a hip roof");
+	if ((b->form != FORM_HIP || b->plane != PLANE_UNKNOWN) && b->form < FORM_OTHER &&
+	    HAVE(r, FIELD_BUILDING_LENGTH, FIELD_BUILDING_WIDTH, FIELD_BUILDING_EAVE_OVERHANG, FIELD_BUILDING_RAKE_OVERHANG,
+	         FIELD_ROOF_PITCH))
+		obstacles_on_plane(r);
 	if (b->form != FORM_HIP || b->plane == PLANE_UNKNOWN ||
 	    !HAVE(r, FIELD_BUILDING_LENGTH, FIELD_BUILDING_WIDTH))
 		return;

@@ -9,6 +9,7 @@
 
 #include "job/rule.h"
 #include "job/size.h"
+#include "table/lookup_snow.h"
 
 bool rule_have(const struct rule *r, ...)
 {
@@ -47,6 +48,25 @@ void rule_tell_row(const struct rule *r, enum problem_code code, enum element e,
 const char *rule_length(const struct rule *r, char *buf, size_t size, double si)
 {
 	return tape_print(buf, size, si, r->job->units, 16);
+}
+
+/* Ground snow and its level, or a place that tells both. */
+static void snow_given(const struct rule *r)
+{
+	const struct job_source *s = r->source;
+
+	if (HAVE(r, FIELD_SITE_SNOW_PLACE) && snow_ground_alaska_row(r->job->site.snow_place) == NULL)
+		rule_tell(r, PROBLEM_NOT_A_CHOICE, FIELD_SITE_SNOW_PLACE, "site.snow-place", r->job->site.snow_place,
+			  "a place of IBC 2021 Table 1608.2 as printed, such as Juneau or Barter Island; else ground-snow");
+
+	if (!HAVE(r, FIELD_SITE_GROUND_SNOW) && s->line[FIELD_SITE_GROUND_SNOW] == 0 &&
+	    s->line[FIELD_SITE_SNOW_PLACE] == 0 && s->row_line[ELEMENT_SITE][0] > 0)
+		rule_tell(r, PROBLEM_MISSING, FIELD_SITE_GROUND_SNOW, "site.ground-snow", NULL,
+			  "a pressure such as 30 psf, 0 psf where there is none; in Alaska snow-place");
+	if (HAVE(r, FIELD_SITE_GROUND_SNOW) && !HAVE(r, FIELD_SITE_GROUND_SNOW_LEVEL) &&
+	    s->line[FIELD_SITE_GROUND_SNOW_LEVEL] == 0)
+		rule_tell(r, PROBLEM_MISSING, FIELD_SITE_GROUND_SNOW, "site.ground-snow-level", NULL,
+			  "one of service, strength");
 }
 
 static void snow_level(const struct rule *r)
@@ -119,7 +139,16 @@ static void screw(const struct rule *r)
 			  "fastener.thread-length, fastener.length",
 			  rule_length(r, length, sizeof length, f->thread_length),
 			  "no more thread than the screw is long");
-	if (HAVE(r, FIELD_FASTENER_COUNT) && f->count > 1 && isnan(f->spacing) &&
+	const int rows = f->rows > 1 ? f->rows : 1;
+
+	if (HAVE(r, FIELD_FASTENER_COUNT) && rows > 1 && f->count % rows != 0)
+		rule_tell(r, PROBLEM_DISAGREE, FIELD_FASTENER_ROWS, "fastener.rows, fastener.count",
+			  NULL, "a count that divides by the rows");
+	if (HAVE(r, FIELD_FASTENER_ROWS) && rows > 1 && isnan(f->row_spacing) &&
+	    r->source->line[FIELD_FASTENER_ROW_SPACING] == 0)
+		rule_tell(r, PROBLEM_MISSING, FIELD_FASTENER_ROWS, "fastener.row-spacing", NULL,
+			  "the distance between two rows of screws, such as 1-1/2 in");
+	if (HAVE(r, FIELD_FASTENER_COUNT) && f->count > rows && isnan(f->spacing) &&
 	    r->source->line[FIELD_FASTENER_SPACING] == 0)
 		rule_tell(r, PROBLEM_MISSING, FIELD_FASTENER_COUNT, "fastener.spacing", NULL,
 			  "the distance between the screws of one foot, such as 2 in");
@@ -174,6 +203,7 @@ void job_validate(const struct job *job, const struct job_source *source,
 {
 	const struct rule r = {job, source, problems};
 
+	snow_given(&r);
 	snow_level(&r);
 	rules_of_wind(&r);
 	rafter_needs(&r);
@@ -183,6 +213,7 @@ void job_validate(const struct job *job, const struct job_source *source,
 	coefficients(&r);
 	rules_of_roof(&r);
 	rules_of_array(&r);
+	rules_of_framing(&r);
 	rules_of_fastener(&r);
 	rules_of_loads(&r);
 	rules_of_access(&r);

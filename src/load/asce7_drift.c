@@ -10,6 +10,7 @@
 #include "load/asce7_snow.h"
 #include "load/bound.h"
 #include "load/load_steps.h"
+#include "table/lookup_limit.h"
 
 #define THREE_CLAUSES(n)                                                                           \
 	{                                                                                          \
@@ -103,7 +104,7 @@ const struct step step_snow_sliding = {
 	.symbol = "ws",
 	.unit = UNIT_PLF,
 	.title = "snow that slides onto a lower roof, per length of eave",
-	.formula = "0.4 pf W, a lower roof narrower than 15 ft takes b/15 of it",
+	.formula = "0.4 pf W min(b, 15)/15",
 	.clause = THREE_CLAUSES("7.9"),
 	.confidence = FROM_MEMORY,
 	.note = "with the balanced snow of the lower roof alone",
@@ -191,6 +192,25 @@ const struct step step_snow_partial = {
 	.value = share_value,
 };
 
+static double half_value(const double *in)
+{
+	return in[0] / 2.0;
+}
+
+const struct step step_snow_half = {
+	.name = "snow-half",
+	.symbol = "ps/2",
+	.unit = UNIT_PSF,
+	.title = "snow on the lightly loaded spans of a continuous rafter, overhangs counted as spans",
+	.formula = "ps/2",
+	.clause = THREE_CLAUSES("7.5"),
+	.confidence = FROM_MEMORY,
+	.note = "full on one end span and half elsewhere; half on one end span and full elsewhere; full on two "
+		"neighbouring spans and half elsewhere",
+	.in = {{"ps", UNIT_PSF, "balanced snow"}},
+	.value = half_value,
+};
+
 static double local_value(const double *in)
 {
 	return in[0] * in[1];
@@ -236,11 +256,11 @@ struct snow_drift asce7_projection_drift(enum edition edition, const struct snow
 	}
 	d.hb = STEP(trace, step_snow_balanced_height, p->ps, p->gamma);
 	d.hc = p->top - d.hb;
-	if (!at_least(p->side, 15.0 * M_PER_FT))
+	if (!at_least(p->side, limit_of(LIMIT_DRIFT_SIDE)))
 		d.none = DRIFT_SHORT_SIDE;
-	else if (edition != ASCE7_10 && at_least(p->clear - d.hb, 2.0 * M_PER_FT))
+	else if (edition != ASCE7_10 && at_least(p->clear - d.hb, limit_of(LIMIT_DRIFT_RAISED)))
 		d.none = DRIFT_RAISED;
-	else if (!at_least(d.hc, 0.2 * d.hb))
+	else if (!at_least(d.hc, limit_of(LIMIT_DRIFT_LOW) * d.hb))
 		d.none = DRIFT_LOW;
 	if (d.none != DRIFT_FORMS)
 		return d;
@@ -256,12 +276,12 @@ struct snow_drift asce7_projection_drift(enum edition edition, const struct snow
 struct snow_slide asce7_slide(double pf, double W, double theta, bool slippery, double width,
 			      struct trace *trace)
 {
-	const double least = slippery ? atan(0.25 / 12.0) : atan(2.0 / 12.0);
+	const double least = limit_slope(slippery ? LIMIT_SLIDE_RISE_SLIPPERY : LIMIT_SLIDE_RISE_OTHER);
 	struct snow_slide s = {.slides = pf > 0.0 && !at_most(theta, least)};
 
 	if (!s.slides)
 		return s;
-	s.over = smaller(width, 15.0 * M_PER_FT);
+	s.over = smaller(width, limit_of(LIMIT_SLIDE_WIDTH));
 	s.line = STEP(trace, step_snow_sliding, pf, W, width);
 	s.pressure = s.line / s.over;
 	return s;
@@ -285,12 +305,17 @@ double asce7_ice_dam(double pf, struct trace *trace)
 bool asce7_ice_dam_forms(bool heated, bool ventilated, double R)
 {
 	return heated &&
-	       !(R >= (ventilated ? 20.0 : 30.0)); /* an R that is not known counts as low */
+	       !(R >= limit_of(ventilated ? LIMIT_ICE_R_VENTILATED : LIMIT_ICE_R_UNVENTILATED)); /* an R that is not known counts as low */
 }
 
 double snow_partial_share(double width_worst, double width_even, struct trace *trace)
 {
 	return STEP(trace, step_snow_partial, width_worst, width_even);
+}
+
+double snow_half(double ps, struct trace *trace)
+{
+	return STEP(trace, step_snow_half, ps);
 }
 
 double snow_local(double k, double pg, struct trace *trace)

@@ -55,7 +55,6 @@ double snow_held(double ps, double L, double theta, struct trace *trace);
 /* Snow of a tilted collector that lies on the roof at its foot (C7.8): ps of the collector over
    length on plan, on a strip 2 ft wide; Pa. */
 double asce7_slide_off(double ps, double length, struct trace *trace);
-#define SLIDE_OFF_WIDTH (2.0 * M_PER_FT)
 
 /* 2 pf on the overhang of a warm roof that drains over its eave, Pa. */
 double asce7_ice_dam(double pf, struct trace *trace);
@@ -66,6 +65,9 @@ bool asce7_ice_dam_forms(bool heated, bool ventilated, double R);
 /* Snow of a foot on a continuous rail, as a multiple of even snow: width_worst of 7.5 over
  * width_even. */
 double snow_partial_share(double width_worst, double width_even, struct trace *trace);
+
+/* Snow on the lightly loaded spans of 7.5, Pa. */
+double snow_half(double ps, struct trace *trace);
 
 /* A local rule: k pg, Pa. */
 double snow_local(double k, double pg, struct trace *trace);

@@ -16,6 +16,7 @@
 
 #include "load/bound.h"
 #include "load/load_steps.h"
+#include "table/lookup_limit.h"
 #include "table/lookup_snow.h"
 
 static const char *exposure_key(enum roof_exposure e)
@@ -162,7 +163,8 @@ static void add_rain(struct snow_loads *s, enum edition edition, const struct sn
    taken at each end. */
 static bool unbalanced_slope(double theta)
 {
-	return at_least(theta, 2.38 * RAD_PER_DEG) && at_most(tan(theta), 7.0 / 12.0);
+	return at_least(theta, limit_of(LIMIT_UNBALANCED_SLOPE_LEAST)) &&
+	       at_most(theta, limit_slope(LIMIT_UNBALANCED_RISE_MOST));
 }
 
 static void add_unbalanced(struct snow_loads *s, enum edition edition, const struct snow_roof *roof,
@@ -174,7 +176,7 @@ static void add_unbalanced(struct snow_loads *s, enum edition edition, const str
 
 	if (!roof->unbalanced || !unbalanced_slope(roof->theta))
 		return;
-	if (roof->simple_rafters && at_most(roof->W, 20.0 * M_PER_FT)) {
+	if (roof->simple_rafters && at_most(roof->W, limit_of(LIMIT_UNBALANCED_SIMPLE_W))) {
 		leeward.roof = leeward.array = STEP(trace, step_snow_leeward, s->Is, roof->pg);
 		s->leeward_before = leeward.roof;
 	} else {
@@ -197,7 +199,7 @@ static void add_minimum(struct snow_loads *s, enum edition edition, const struct
 			const struct snow_risk_row *risk, struct trace *trace)
 {
 	/* Below 15 degrees; at 15 no longer. */
-	if (!roof->low_slope_form || at_least(roof->theta, 15.0 * RAD_PER_DEG))
+	if (!roof->low_slope_form || at_least(roof->theta, limit_of(LIMIT_LOW_SLOPE_SNOW)))
 		return;
 	s->pm = edition == ASCE7_22 ? STEP(trace, step_snow_minimum_7_22, roof->pg,
 					   unit_to_si(risk->pm_max_psf, UNIT_PSF))

@@ -87,7 +87,8 @@ struct snow_loads asce7_snow_loads(enum edition edition, const struct snow_roof 
 				   struct trace *trace);
 
 /* Drift height for a fetch lu: 7-10 and 7-16 no less than that of 20 ft (safe side). W2 only in
-   7-22. */
+   7-22. Not taken: the relief of 7-16 for fetches below 20 ft, hd not above sqrt(Is pg lu/(4 gamma)), is
+   only remembered, and would make drifts smaller. */
 double asce7_drift_height(enum edition edition, double pg, double lu, double Is, double W2,
 			  struct trace *trace);
 

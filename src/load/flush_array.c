@@ -6,6 +6,7 @@
 
 #include "load/asce7_solar.h"
 #include "load/load_steps.h"
+#include "table/lookup_limit.h"
 
 static const struct {
 	const char *text, *clause;
@@ -33,7 +34,7 @@ enum confidence flush_condition_confidence(enum flush_condition c)
 
 static bool gaps_open(const struct flush_array *a)
 {
-	const double least = 0.25 * M_PER_IN;
+	const double least = limit_of(LIMIT_GAP_LEAST);
 
 	return (a->columns <= 1 || at_least(a->column_gap, least)) &&
 	       (a->rows <= 1 || at_least(a->row_gap, least));
@@ -41,11 +42,11 @@ static bool gaps_open(const struct flush_array *a)
 
 unsigned solar_flush_failed(const struct flush_array *a)
 {
-	const double gap_spacing = 6.7 * M_PER_FT;
+	const double gap_spacing = limit_of(LIMIT_GAP_APART);
 	const double clear = STEP(NULL, step_solar_edge_distance, a->h2);
 	const bool met[FLUSH_CONDITION_COUNT] = {
-		[FLUSH_PARALLEL] = at_most(fabs(a->tilt), 2.0 * RAD_PER_DEG),
-		[FLUSH_HEIGHT] = at_most(a->h2, 10.0 * M_PER_IN),
+		[FLUSH_PARALLEL] = at_most(fabs(a->tilt), limit_of(LIMIT_PARALLEL_TILT)),
+		[FLUSH_HEIGHT] = at_most(a->h2, limit_of(LIMIT_FLUSH_TOP)),
 		[FLUSH_GAP] = gaps_open(a),
 		[FLUSH_GAP_SPACING] = at_most(a->along, gap_spacing) && at_most(a->up, gap_spacing),
 		[FLUSH_EDGE] = at_least(a->to_edge, clear),

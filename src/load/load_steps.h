@@ -20,6 +20,8 @@
 	S(step_wind_component_pressure)                                                            \
 	S(step_wind_component_pressure_7_22)                                                       \
 	S(step_wind_minimum_pressure)                                                              \
+	S(step_wind_overhang_net)                                                                  \
+	S(step_snow_half)                                                                          \
 	S(step_solar_edge_distance)                                                                \
 	S(step_solar_shelter_distance)                                                             \
 	S(step_solar_row_end)                                                                      \

@@ -6,6 +6,7 @@
 #include "load/asce7_tilted.h"
 #include "load/bound.h"
 #include "load/load_steps.h"
+#include "table/lookup_limit.h"
 
 static const struct {
 	const char *text, *clause;
@@ -56,7 +57,7 @@ static bool form_listed(const struct tilted_array *a)
 
 static bool gaps_open(const struct tilted_array *a)
 {
-	const double least = 0.25 * M_PER_IN;
+	const double least = limit_of(LIMIT_GAP_LEAST);
 
 	return (a->columns <= 1 || at_least(a->column_gap, least)) &&
 	       (a->rows <= 1 || at_least(a->row_gap, least));
@@ -64,14 +65,14 @@ static bool gaps_open(const struct tilted_array *a)
 
 unsigned solar_tilted_failed(const struct tilted_array *a)
 {
-	const double gap_spacing = 6.7 * M_PER_FT;
+	const double gap_spacing = limit_of(LIMIT_GAP_APART);
 	const bool met[TILTED_CONDITION_COUNT] = {
 		[TILTED_FORM] = form_listed(a),
-		[TILTED_SLOPE] = at_most(a->theta, 7.0 * RAD_PER_DEG),
-		[TILTED_CHORD] = at_most(a->Lp, 6.7 * M_PER_FT),
-		[TILTED_TILT] = a->tilt >= 0.0 && at_most(a->tilt, 35.0 * RAD_PER_DEG),
-		[TILTED_LOW_EDGE] = at_most(a->h1, 2.0 * M_PER_FT),
-		[TILTED_HIGH_EDGE] = at_most(a->h2, 4.0 * M_PER_FT),
+		[TILTED_SLOPE] = at_most(a->theta, limit_of(LIMIT_LOW_SLOPE_FIGURE)),
+		[TILTED_CHORD] = at_most(a->Lp, limit_of(LIMIT_TILTED_CHORD)),
+		[TILTED_TILT] = a->tilt >= 0.0 && at_most(a->tilt, limit_of(LIMIT_TILTED_TILT)),
+		[TILTED_LOW_EDGE] = at_most(a->h1, limit_of(LIMIT_TILTED_LOW_EDGE)),
+		[TILTED_HIGH_EDGE] = at_most(a->h2, limit_of(LIMIT_TILTED_HIGH_EDGE)),
 		[TILTED_GAP] = gaps_open(a),
 		[TILTED_GAP_SPACING] =
 			at_most(a->along, gap_spacing) && at_most(a->Lp, gap_spacing),

@@ -8,6 +8,7 @@
 #include <math.h>
 
 #include "load/load_steps.h"
+#include "table/lookup_snow.h"
 
 static double rise_value(const double *in)
 {
@@ -57,7 +58,7 @@ const struct step step_lateral_rise = {
 
 struct gravity_trigger trigger_gravity(const struct gravity_change *c, struct trace *trace)
 {
-	const double limit = 0.05;
+	const double limit = code_trigger_row("gravity-5-percent")->limit / 100.0;
 	struct gravity_trigger t = {
 		.rise_dead = STEP(trace, step_load_rise, c->dead_before, c->dead_after),
 		.rise_live = STEP(trace, step_load_rise, c->live_before, c->live_after),
@@ -90,6 +91,6 @@ double trigger_lateral(double array, double existing, bool *triggered, struct tr
 {
 	const double rise = STEP(trace, step_lateral_rise, array, existing);
 
-	*triggered = !(rise <= 0.10);
+	*triggered = !(rise <= code_trigger_row("lateral-10-percent")->limit / 100.0);
 	return rise;
 }

@@ -165,7 +165,7 @@ static enum unit read_unit(const char *s, const char **end)
 	const char *best_end = s, *text, *e;
 
 	for (size_t i = 0; (text = unit_spelling(i, &u)); i++)
-		if (unit_matches(s, text, &e) && e > best_end) {
+		if (*text == *s && unit_matches(s, text, &e) && e > best_end) {
 			best = u;
 			best_end = e;
 		}

@@ -106,6 +106,23 @@ const char *unit_text(enum unit u);
 const char *unit_spelling(size_t i, enum unit *u);
 double unit_to_si(double value, enum unit u);
 double unit_from_si(double si, enum unit u);
+
+/* The same for a unit that is known to be one, without a call. */
+struct unit_scale {
+	double factor, zero;
+};
+extern const struct unit_scale unit_scale[UNIT_COUNT];
+
+static inline double unit_scale_to_si(double value, enum unit u)
+{
+	return value * unit_scale[u].factor + unit_scale[u].zero;
+}
+
+static inline double unit_scale_from_si(double si, enum unit u)
+{
+	/* a bare number minus 0 over 1 is itself */
+	return u == UNIT_NONE ? si : (si - unit_scale[u].zero) / unit_scale[u].factor;
+}
 /* The unit of the other system that a report would use: UNIT_PSF in SI gives UNIT_KPA, UNIT_MM
    in US gives UNIT_IN. A unit that already belongs to the system comes back unchanged. */
 enum unit unit_in_system(enum unit u, enum unit_system system);

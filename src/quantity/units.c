@@ -10,11 +10,16 @@
 struct unit_row {
 	const char *text;
 	enum dimension dimension;
-	double factor, zero;
 };
 
 static const struct unit_row unit_table[UNIT_COUNT] = {
-#define U(id, text, dim, factor, zero) {text, DIM_##dim, factor, zero},
+#define U(id, text, dim, factor, zero) {text, DIM_##dim},
+	UNITS(U)
+#undef U
+};
+
+const struct unit_scale unit_scale[UNIT_COUNT] = {
+#define U(id, text, dim, factor, zero) {factor, zero},
 	UNITS(U)
 #undef U
 };
@@ -145,13 +150,13 @@ const char *unit_spelling(size_t i, enum unit *u)
 double unit_to_si(double value, enum unit u)
 {
 	assert(u < UNIT_COUNT);
-	return value * unit_table[u].factor + unit_table[u].zero;
+	return unit_scale_to_si(value, u);
 }
 
 double unit_from_si(double si, enum unit u)
 {
 	assert(u < UNIT_COUNT);
-	return (si - unit_table[u].zero) / unit_table[u].factor;
+	return unit_scale_from_si(si, u);
 }
 
 enum unit unit_in_system(enum unit u, enum unit_system system)

@@ -9,9 +9,11 @@
 
 static void add_places(const struct part *p)
 {
-	static const struct column columns[] = {
+	const bool seams = p->job->fastener.kind == FASTENER_SEAM_CLAMP;
+	const bool deck = p->job->fastener.kind == FASTENER_DECK_MOUNT;
+	const struct column columns[] = {
 		{ "no.", ALIGN_RIGHT, true, false },
-		{ "rafter", ALIGN_RIGHT, false, false },
+		{ seams ? "seam" : deck ? "place" : "rafter", ALIGN_RIGHT, false, false },
 		{ "along eave", ALIGN_RIGHT, false, false },
 		{ "up slope", ALIGN_RIGHT, false, false },
 		{ "zone", ALIGN_LEFT, false, false },
@@ -26,7 +28,7 @@ static void add_places(const struct part *p)
 
 		document_row(p->d);
 		document_cell(p->d, "%d", a->number);
-		document_cell(p->d, "%d", a->rafter + 1);
+		document_cell(p->d, "%s", place_name(p->d, p->r, a->rafter));
 		document_cell(p->d, "%s", show_tape(&p->f, a->x));
 		document_cell(p->d, "%s", show_tape(&p->f, a->y));
 		document_cell(p->d, "%s", zone_text(a->zone));
@@ -116,6 +118,9 @@ static void add_course(const struct part *p, const struct course_place *c)
 	if (!isnan(c->to_seam))
 		document_pair(p->d, "from the nearest seam", "", "%s: %s", show_tape(&p->f, c->to_seam),
 		              landing_words(c->landing));
+	if (!isnan(c->to_joint))
+		document_pair(p->d, "from the nearest joint", "", "%s to its %s: %s", show_tape(&p->f, fabs(c->to_joint)),
+		              c->to_joint < 0 ? "left" : "right", landing_words(c->landing));
 	if (!isnan(c->plate_down) && !isnan(c->plate_up))
 		document_pair(p->d, "least plate, from the hole", "", "%s down, %s up, %s to each side",
 		              show_tape(&p->f, c->plate_down), show_tape(&p->f, c->plate_up),
@@ -126,8 +131,12 @@ static void add_detail(const struct part *p, const struct attachment *a)
 {
 	document_add(p->d, BLOCK_HEADING, 2, "Attachment %d in detail", a->number);
 	document_pairs(p->d);
-	document_pair(p->d, "place", "", "rafter %d, %s along the eave, %s up the slope, zone %s",
-	              a->rafter + 1, show_tape(&p->f, a->x), show_tape(&p->f, a->y),
+	document_pair(p->d, "place", "", "%s %s, %s along the eave, %s up the slope, zone %s",
+	              p->job->fastener.kind == FASTENER_SEAM_CLAMP    ? "seam"
+	              : p->job->fastener.kind == FASTENER_DECK_MOUNT  ? "place"
+	              : place_on_block(p->r, a->rafter) ? "block between rafters"
+	                                                : "rafter",
+	              place_name(p->d, p->r, a->rafter), show_tape(&p->f, a->x), show_tape(&p->f, a->y),
 	              zone_text(a->zone));
 	document_pair(p->d, "carries", "", "%s along the eave by %s up the slope = %s",
 	              show_tape(&p->f, a->tributary_width), show_tape(&p->f, a->tributary_depth),
@@ -159,7 +168,9 @@ void part_attachments(const struct part *p)
 	             "eave and looks up at the roof. Up the slope: tape from the eave edge. %s",
 	             p->job->building.form == FORM_HIP ? "end of the eave" : "rake edge",
 	             p->job->fastener.kind == FASTENER_SEAM_CLAMP
-	                     ? "The number of a rafter is that of a seam here, counted from the left."
+	                     ? "Seams are counted from the left."
+	             : p->job->fastener.kind == FASTENER_DECK_MOUNT
+	                     ? "Places on the deck are counted from the collectors' left edge."
 	                     : "Rafters are counted from the left. Find the middle of each rafter "
 	                       "before drilling.");
 	add_places(p);
@@ -174,12 +185,15 @@ void part_attachments(const struct part *p)
 		add_detail(p, &p->pass->attachment[p->attachment]);
 }
 
-/* Whole bays of evenly spaced rafters; "-" where each rafter was measured. */
+/* Whole bays of evenly spaced places; "-" where each rafter was measured. */
 static const char *bays_text(const struct part *p, double spacing)
 {
-	const double bay = p->job->framing.spacing;
+	const struct result *r = p->r;
+	const bool seams = p->job->fastener.kind == FASTENER_SEAM_CLAMP;
+	const bool even = r->on_deck || seams || p->job->framing.measured == 0;
+	const double bay = r->rafters > 1 ? r->rafter_x[1] - r->rafter_x[0] : 0.0;
 
-	if (p->job->framing.measured > 0 || !(bay > 0.0))
+	if (!even || !(bay > 0.0))
 		return "-";
 	return document_text(p->d, "%ld", lround(spacing / bay));
 }
@@ -274,8 +288,11 @@ void part_spacing(const struct part *p)
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
 	             "This is what screws, foot and rail allow; the rafters below them may ask for "
 	             "closer feet. "
-	             "The largest spacing is a whole number of rafter bays; `none`: not even a "
-	             "foot on every rafter holds. "
-	             "Exact leaves the rafters out of account. Wind and area are those of the "
-	             "largest spacing.");
+	             "The largest spacing is a whole number of bays of %s; `none`: not even a "
+	             "foot on each of them holds. "
+	             "Exact leaves them out of account. Wind and area are those of the "
+	             "largest spacing.",
+	             p->r->on_deck                                  ? "the places on the deck"
+	             : p->job->fastener.kind == FASTENER_SEAM_CLAMP ? "the seams"
+	                                                            : "the rafters");
 }

@@ -25,6 +25,16 @@ static void add_lead_hole(const struct part *p)
 {
 	const struct fastener_result *s = &p->r->fastener;
 
+	const enum fastener_kind kind = p->job->fastener.kind;
+
+	if (kind == FASTENER_THROUGH_BOLT) {
+		document_pair(p->d, "hole", "", "1/32 to 1/16 in (0.8 to 1.6 mm) wider than the bolt");
+		return;
+	}
+	if (kind == FASTENER_WOOD_SCREW && isnan(s->lead_hole_low) && s->W > 0.0) {
+		document_pair(p->d, "lead hole", "", "none asked for in wood this light (G to 0.5)");
+		return;
+	}
 	if (isnan(s->lead_hole_low) || isnan(s->lead_hole_high)) {
 		document_pair(p->d, "lead hole", "",
 			      "none is listed for this screw: ask its maker");
@@ -55,29 +65,45 @@ static void add_lengths(const struct part *p)
 {
 	const struct fastener_result *s = &p->r->fastener;
 
-	document_pair(p->d, "in the rafter, tip included", "", "%s",
-		      show_rounded(&p->f, s->p_tot, UNIT_IN, SHOW_DOWN));
-	document_pair(p->d, "in the rafter without the tip", "", "%s: for the least penetration",
-		      show_rounded(&p->f, s->p, UNIT_IN, SHOW_DOWN));
+	/* 12.1.4.6 leaves the tip out, 12.1.5.6 counts it */
+	const bool tip_counts = p->job->fastener.kind == FASTENER_WOOD_SCREW;
+	const char *least = ": for the least penetration";
+
+	document_pair(p->d, "in the rafter, tip included", "", "%s%s",
+		      show_rounded(&p->f, s->p_tot, UNIT_IN, SHOW_DOWN), tip_counts ? least : "");
+	document_pair(p->d, "in the rafter without the tip", "", "%s%s",
+		      show_rounded(&p->f, s->p, UNIT_IN, SHOW_DOWN), tip_counts ? "" : least);
 	document_pair(p->d, "thread in the rafter", "", "%s: for withdrawal",
 		      show_rounded(&p->f, s->p_t, UNIT_IN, SHOW_DOWN));
 	document_pair(p->d, "bearing length", "", "%s: for side load",
 		      show_rounded(&p->f, s->l_m, UNIT_IN, SHOW_DOWN));
 }
 
+/* "lag screw 5/16 in, 4 in long, 2 per foot" */
+static void add_size(const struct part *p)
+{
+	const struct job_fastener *f = &p->job->fastener;
+	const bool long_known = !isnan(f->length), washer = f->kind == FASTENER_THROUGH_BOLT;
+	const char *length = field_text(&p->f, p->job, &field_table[FIELD_FASTENER_LENGTH], 0);
+
+	document_pair(p->d, "screw", "", "%s %s%s%s%s, %d per foot%s", kind_words(f->kind),
+		      field_text(&p->f, p->job, &field_table[FIELD_FASTENER_DIAMETER], 0),
+		      long_known ? ", " : "", long_known ? length : "", long_known ? " long" : "",
+		      f->count, f->rows > 1 ? document_text(p->d, " in %d rows", f->rows) : "");
+	if (washer)
+		document_pair(p->d, "washer under the rafter", "", "%s",
+			      field_text(&p->f, p->job, &field_table[FIELD_FASTENER_WASHER_DIAMETER], 0));
+}
+
 void part_fastener(const struct part *p)
 {
 	const struct fastener_result *s = &p->r->fastener;
-	const struct job_fastener *screw = &p->job->fastener;
 
 	if (!(s->t_up > 0.0) && !(s->p_tot > 0.0))
 		return;
 	document_add(p->d, BLOCK_HEADING, 1, "From the head of the screw to the rafter");
 	document_pairs(p->d);
-	document_pair(p->d, "screw", "", "%s %s, %s long, %d per foot", kind_words(screw->kind),
-		      field_text(&p->f, p->job, &field_table[FIELD_FASTENER_DIAMETER], 0),
-		      field_text(&p->f, p->job, &field_table[FIELD_FASTENER_LENGTH], 0),
-		      screw->count);
+	add_size(p);
 	document_pair(p->d, "above the rafter", "", "%s of plate, covering, underlayment and deck",
 		      show_rounded(&p->f, s->t_up, UNIT_IN, SHOW_UP));
 	if (s->p_tot > 0.0)

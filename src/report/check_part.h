@@ -41,6 +41,8 @@ void part_steps(const struct part *p);
 
 /* words.c: a few words for a table cell: "withdrawal", "bending, down". */
 const char *check_short(enum check_id id);
+/* "7"; "7/8" for a block between two rafters. */
+const char *place_name(struct document *d, const struct result *r, int place);
 /* "attachment 7", "rail line 2", "rafter 9"; "" where a link has no place. */
 const char *link_place(const struct format *f, enum link link, int at);
 /* Head of the column with the load duration factor of ASD, or the time effect factor of LRFD. */

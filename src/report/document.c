@@ -60,15 +60,16 @@ static void *take(struct document *d, size_t size)
 	return piece;
 }
 
-/* vsnprintf is asked for the length first; only integers and strings are printed through it, so no
-   locale enters. */
+/* Most texts are short and printed once; of a long one vsnprintf tells the length first. Only integers
+   and strings are printed through it, so no locale enters. */
 DOCUMENT_FORMAT(2, 0)
 static const char *vtext(struct document *d, const char *format, va_list args)
 {
+	char brief[256];
 	va_list again;
 
 	va_copy(again, args);
-	const int length = vsnprintf(NULL, 0, format, again);
+	const int length = vsnprintf(brief, sizeof brief, format, again);
 
 	va_end(again);
 	if (length < 0) {
@@ -79,14 +80,24 @@ static const char *vtext(struct document *d, const char *format, va_list args)
 
 	if (!text)
 		return "";
-	vsnprintf(text, (size_t)length + 1, format, args);
+	if ((size_t)length < sizeof brief)
+		memcpy(text, brief, (size_t)length + 1);
+	else
+		vsnprintf(text, (size_t)length + 1, format, args);
 	utf8_clean(text);
 	return text;
 }
 
 static const char *copy(struct document *d, const char *text)
 {
-	return text && *text ? document_text(d, "%s", text) : "";
+	const size_t size = text ? strlen(text) + 1 : 1;
+	char *const own = size > 1 ? take(d, size) : NULL;
+
+	if (!own)
+		return "";
+	memcpy(own, text, size);
+	utf8_clean(own);
+	return own;
 }
 
 const char *document_text(struct document *d, const char *format, ...)

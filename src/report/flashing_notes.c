@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "report/cover_notes.h"
 #include "report/flashing_sizes.h"
 #include "report/format.h"
 #include "report/guide_report.h"
@@ -18,8 +19,8 @@ static const char *feet_text(struct document *d, const struct pass *pass,
 }
 
 /* Whether the holes of a line land well, and how far it would have to move. */
-static const char *landing_text(struct document *d, const struct format *f, const struct pass *pass,
-                                const struct rail_line *line)
+static const char *landing_text(struct document *d, const struct format *f, const struct job *job,
+                                const struct pass *pass, const struct rail_line *line)
 {
 	const struct course_place *at;
 	const char *text;
@@ -27,7 +28,10 @@ static const char *landing_text(struct document *d, const struct format *f, cons
 	if (line->count == 0)
 		return "";
 	at = &pass->attachment[line->first].course;
-	text = landing_words(at->landing);
+	/* joints are told foot by foot, below */
+	text = landing_words(at->landing == LANDING_AT_JOINT && at->course > 0 && job_given(job, FIELD_ROOF_FIRST_BUTT)
+	                             ? LANDING_WELL
+	                             : at->landing == LANDING_AT_JOINT ? LANDING_UNKNOWN : at->landing);
 	if (!isnan(at->move_down))
 		text = document_text(d, "%s: down %s", text, show_tape(f, at->move_down));
 	if (!isnan(at->move_up))
@@ -68,7 +72,7 @@ static void add_lines(struct document *d, const struct format *f, const struct j
 		document_cell(d, "%s",
 		              isnan(foot.plate_length) ? "-" : show_tape(f, foot.plate_length));
 		document_cell(d, foot.open > 0 ? "%d" : "-", foot.open);
-		document_cell(d, "%s", landing_text(d, f, pass, &pass->line[i]));
+		document_cell(d, "%s", landing_text(d, f, job, pass, &pass->line[i]));
 	}
 	document_add(
 		d, BLOCK_PARAGRAPH, 0,
@@ -79,9 +83,7 @@ static void add_lines(struct document *d, const struct format *f, const struct j
 						      : "the eave edge: measure the first butt "
 							"line and give roof.first-butt",
 		show_tape(f, PIPE_GAP));
-	document_add(d, BLOCK_PARAGRAPH, 0,
-	             "Where the joints between the pieces of a course lie is not known here: look on "
-	             "the roof that no hole comes on one.");
+	cover_notes(d, f, job, pass);
 	if (isnan(job->roof.piece_length))
 		document_add(d, BLOCK_PARAGRAPH, 0,
 		             "The plate cannot be sized: measure the whole length of a piece and "

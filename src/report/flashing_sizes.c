@@ -93,12 +93,12 @@ static void set_hole(struct guide_sizes *s, const struct job *job, double across
 		s->deck_slot = STEP(NULL, step_deck_slot, across, PIPE_GAP, theta, t);
 }
 
-static void set_pipes(struct guide_sizes *s, const struct job *job)
+static void set_pipes(struct guide_sizes *s, const struct job *job, int first, int last)
 {
 	double across = NAN;
 	int count = 0;
 
-	for (int i = 0; i < job->pipes; i++) {
+	for (int i = first; i <= last; i++) {
 		const struct job_pipe *p = &job->pipe[i];
 
 		count += p->count;
@@ -127,7 +127,8 @@ static void set_ice_barrier(struct guide_sizes *s, const struct job *job)
 	s->ice_rolls = STEP(NULL, step_ice_barrier_rolls, s->ice_barrier);
 }
 
-struct guide_sizes flashing_sizes(const struct job *job, const struct result *r)
+static struct guide_sizes sizes_of(const struct job *job, const struct result *r, int first,
+				   int last)
 {
 	struct guide_sizes s = guide_sizes_unknown();
 
@@ -147,7 +148,38 @@ struct guide_sizes flashing_sizes(const struct job *job, const struct result *r)
 	s.valley_level = STEP(NULL, step_valley_level, VALLEY_CLEAR, job->roof.pitch);
 	set_feet(&s, job, &r->pass[r->judged]);
 	set_plate_width(&s, job);
-	set_pipes(&s, job);
+	set_pipes(&s, job, first, last);
 	set_ice_barrier(&s, job);
 	return s;
+}
+
+struct guide_sizes flashing_sizes(const struct job *job, const struct result *r)
+{
+	return sizes_of(job, r, 0, job->pipes - 1);
+}
+
+struct guide_sizes flashing_sizes_of_pipe(const struct job *job, const struct result *r, int which)
+{
+	return sizes_of(job, r, which, which);
+}
+
+enum guide_fastener flashing_fastener(const struct job *job)
+{
+	switch (job->fastener.kind) {
+	case FASTENER_LAG_SCREW:
+		return GUIDE_FASTENER_LAG_SCREW;
+	case FASTENER_WOOD_SCREW:
+	case FASTENER_STRUCTURAL_SCREW:
+	case FASTENER_SHEET_SCREW:
+		return GUIDE_FASTENER_SCREW;
+	case FASTENER_THROUGH_BOLT:
+		return GUIDE_FASTENER_BOLT;
+	case FASTENER_HANGER_BOLT:
+		return GUIDE_FASTENER_HANGER_BOLT;
+	case FASTENER_SEAM_CLAMP:
+		return GUIDE_FASTENER_CLAMP;
+	case FASTENER_DECK_MOUNT:
+		return GUIDE_FASTENER_DECK;
+	}
+	return GUIDE_FASTENER_USUAL;
 }

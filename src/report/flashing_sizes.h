@@ -4,6 +4,7 @@
 #define RP_REPORT_FLASHING_SIZES_H
 
 #include "check/result.h"
+#include "guide/guide.h"
 #include "guide/sizes.h"
 #include "job/job.h"
 #include "roof/flashing.h"
@@ -21,5 +22,10 @@ bool flashing_has_courses(const struct job *job);
    are the longest, and places in a course are not known (the report lists them line by line). Of
    several pipes the widest counts. */
 struct guide_sizes flashing_sizes(const struct job *job, const struct result *r);
+/* The same for one of its pipes, from 0. */
+struct guide_sizes flashing_sizes_of_pipe(const struct job *job, const struct result *r, int which);
+
+/* What a drawing of a foot shows in place of the usual screw. */
+enum guide_fastener flashing_fastener(const struct job *job);
 
 #endif

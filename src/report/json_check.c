@@ -60,6 +60,7 @@ static void add_root(struct json *j, json_t *root, const struct job *job, const 
 	put_parts(j, root, r);
 	put_flashing(j, root, job, r);
 	put_search(j, root, r);
+	put_blocks(j, root, r);
 	put_int(j, root, "judged", r->judged);
 	put_passes(j, root, r);
 	put_steps(j, root, job, r);

@@ -19,6 +19,7 @@ void put_parts(struct json *j, json_t *root, const struct result *r);
 void put_flashing(struct json *j, json_t *root, const struct job *job, const struct result *r);
 /* json_search.c */
 void put_search(struct json *j, json_t *root, const struct result *r);
+void put_blocks(struct json *j, json_t *root, const struct result *r);
 /* json_pass.c */
 void put_passes(struct json *j, json_t *root, const struct result *r);
 /* json_member.c */

@@ -32,13 +32,20 @@ static void add_course(struct json *j, json_t *parent, const struct course_place
 	put_quantity(j, object, "move_down", c->move_down, UNIT_IN);
 	put_bool(j, object, "within_clamp_range", c->can_move);
 	put_quantity(j, object, "to_seam", c->to_seam, UNIT_IN);
+	put_quantity(j, object, "to_joint", c->to_joint, UNIT_IN);
+	put_quantity(j, object, "joint_side", c->joint_side, UNIT_IN);
+	put_bool(j, object, "joint_side_on_rafter", c->side_fits);
+	put_quantity(j, object, "joint_up", c->joint_up, UNIT_IN);
+	put_quantity(j, object, "joint_down", c->joint_down, UNIT_IN);
+	put_bool(j, object, "joint_within_clamp_range", c->line_fits);
 }
 
-static void add_attachment(struct json *j, json_t *object, const struct attachment *a)
+static void add_attachment(struct json *j, json_t *object, const struct result *r, const struct attachment *a)
 {
 	put_int(j, object, "attachment", a->number);
 	put_int(j, object, "line", a->line + 1);
-	put_int(j, object, "rafter", a->rafter + 1);
+	put_int(j, object, "rafter", place_number(r, a->rafter));
+	put_bool(j, object, "on_block", place_on_block(r, a->rafter));
 	put_quantity(j, object, "x", a->x, UNIT_IN);
 	put_quantity(j, object, "y", a->y, UNIT_IN);
 	put_quantity(j, object, "tributary_width", a->tributary_width, UNIT_IN);
@@ -126,7 +133,7 @@ static void add_zones(struct json *j, json_t *parent, const struct pass *pass)
 	}
 }
 
-static void add_pass(struct json *j, json_t *object, const struct pass *pass)
+static void add_pass(struct json *j, json_t *object, const struct result *r, const struct pass *pass)
 {
 	put_text(j, object, "coefficients", pass->name);
 	put_bool(j, object, "holds", pass->holds);
@@ -138,7 +145,7 @@ static void add_pass(struct json *j, json_t *object, const struct pass *pass)
 	json_t *array = put_array(j, object, "attachments");
 
 	for (int i = 0; i < pass->attachments && !j->failed; i++)
-		add_attachment(j, append_object(j, array), &pass->attachment[i]);
+		add_attachment(j, append_object(j, array), r, &pass->attachment[i]);
 	put_lines(j, object, pass);
 	put_rafters(j, object, pass);
 }
@@ -148,5 +155,5 @@ void put_passes(struct json *j, json_t *root, const struct result *r)
 	json_t *array = put_array(j, root, "passes");
 
 	for (int i = 0; i < r->passes && !j->failed; i++)
-		add_pass(j, append_object(j, array), &r->pass[i]);
+		add_pass(j, append_object(j, array), r, &r->pass[i]);
 }

@@ -45,11 +45,13 @@ static void add_rafters(struct json *j, json_t *roof, const struct result *r)
 {
 	json_t *array = put_array(j, roof, "rafters");
 
-	for (int i = 0; i < r->rafters && !j->failed; i++) {
+	const int n = r->blocks ? r->frames : r->rafters;
+
+	for (int i = 0; i < n && !j->failed; i++) {
 		json_t *object = append_object(j, array);
 
 		put_int(j, object, "rafter", i + 1);
-		put_quantity(j, object, "x", r->rafter_x[i], UNIT_IN);
+		put_quantity(j, object, "x", r->blocks ? r->frame_x[i] : r->rafter_x[i], UNIT_IN);
 	}
 }
 

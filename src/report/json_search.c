@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* What the search for the fewest attachments proved. */
+/* What the search for the fewest attachments proved, and the blocks that the layout asks for. */
 #include <math.h>
 
 #include "report/json_part.h"
@@ -25,4 +25,29 @@ void put_search(struct json *j, json_t *root, const struct result *r)
 		put_check(j, object, "one_fewer_governs", s->fewer_governs);
 	else
 		put(j, object, "one_fewer_governs", json_null());
+}
+
+void put_blocks(struct json *j, json_t *root, const struct result *r)
+{
+	const struct block_result *b = &r->block;
+
+	if (b->kind == 0 || b->feet == 0) {
+		put(j, root, "blocks", json_null());
+		return;
+	}
+	json_t *object = put_object(j, root, "blocks");
+
+	put_int(j, object, "count", b->feet);
+	put_int(j, object, "first_attachment", b->first);
+	put_text(j, object, "size", b->size);
+	put_text(j, object, "laid", b->flat ? "flat" : "on edge");
+	put_quantity(j, object, "along_rafter", b->wide, UNIT_IN);
+	put_quantity(j, object, "height", b->high, UNIT_IN);
+	put_quantity(j, object, "longest", b->clear, UNIT_IN);
+	put_text(j, object, "species", b->species);
+	put_text(j, object, "grade", b->grade);
+	put_text(j, object, "ends", b->hanger ? "hangers" : "nails");
+	put_int(j, object, "nails_per_end", b->hanger ? 0 : b->rows * b->columns);
+	put_quantity(j, object, "nail_diameter", b->hanger ? (double)NAN : b->nail_D, UNIT_IN);
+	put_quantity(j, object, "nail_length", b->hanger ? (double)NAN : b->nail_L, UNIT_IN);
 }

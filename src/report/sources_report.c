@@ -13,6 +13,10 @@ static const struct {
 		     "the area that the report "
 		     "names and enter it as `coefficient` with its page; it replaces the "
 		     "remembered curve and the bound."},
+	{"wind-overhang", "Where it decides, the check asks for it: read the net GCp of the overhang in the printed "
+			  "figure and enter it as `coefficient` of zone oh2, oh3 and so on, with its page."},
+	{"limit", "Compare the limit with the clause that is named; where the book draws the line elsewhere and the job "
+		  "lies between the two, the check is not to be used."},
 	{"wind-solar-gcrn", "An answer that rests on this chart is a bound: compare it with the "
 			    "printed figure, or have an "
 			    "engineer use the book."},
@@ -24,8 +28,7 @@ static const struct {
 	 "Read Ce in the printed table; if it is larger, enter the roof snow that follows as "
 	 "`site.roof-snow-minimum`."},
 	{"snow-thermal",
-	 "Read Ct in the printed table; if it is larger, enter the roof snow that follows as "
-	 "`site.roof-snow-minimum`."},
+	 "Read Ct in the printed table and enter it as `snow.Ct` with its page."},
 	{"snow-slope", "Compare the curve with the printed figure; below its first angle Cs is 1 "
 		       "whatever the curve."},
 	{"snow-slippery",
@@ -47,6 +50,7 @@ static const struct {
 	{"lumber-4b", "Compare with the NDS Supplement for this grade and width."},
 	{"lumber-section", "Measure breadth and depth and enter them."},
 	{"lead-hole", "Follow the screw maker's lead hole where there is one."},
+	{"nds-difference", "Read NDS-2024 where the code of 2024 is in force."},
 	{"edition-difference", "Only words: read the edition itself where a change decides."},
 	{"code-trigger", "Ask the building department for the text of the rule."},
 };

@@ -46,7 +46,15 @@ void utf8_clean(char *text)
 	unsigned char *to = (unsigned char *)text;
 	const unsigned char *from = to;
 
+	/* plain text stays as it is */
+	while (*from >= 0x20 && *from < 0x7F)
+		from++;
+	to += from - to;
 	while (*from) {
+		if (*from >= 0x20 && *from < 0x7F) {
+			*to++ = *from++;
+			continue;
+		}
 		uint32_t p = 0;
 		const size_t n = decode(from, &p);
 

@@ -37,10 +37,23 @@ const char *check_short(enum check_id id)
 		[CHECK_SEAM] = "seam",
 		[CHECK_CLIP] = "panel clip",
 		[CHECK_CLIP_SCREW] = "clip screws",
+		[CHECK_BLOCK_BENDING] = "block, bending",
+		[CHECK_BLOCK_SHEAR] = "block, shear",
+		[CHECK_BLOCK_NAILS] = "block, nails",
+		[CHECK_BLOCK_HANGER] = "block, hanger",
+		[CHECK_RAFTER_PARTIAL] = "partial snow",
+		[CHECK_RAFTER_TAIL] = "tail",
 	};
 
 	assert(id < CHECK_COUNT);
 	return words[id] ? words[id] : check_words(id);
+}
+
+const char *place_name(struct document *d, const struct result *r, int place)
+{
+	const int n = place_number(r, place);
+
+	return place_on_block(r, place) ? document_text(d, "%d/%d", n, n + 1) : document_text(d, "%d", n);
 }
 
 const char *link_place(const struct format *f, enum link link, int at)

@@ -8,6 +8,7 @@
    deformation, moments as loads. */
 #include "resist/beam.h"
 
+#include <assert.h>
 #include <math.h>
 
 #include "resist/beam_walk.h"
@@ -89,6 +90,14 @@ struct loading {
 	double force[2], moment[2];
 	double total;
 };
+
+/* Only the spans there are: there is room for many more. */
+static void clear(struct loading *l, size_t supports)
+{
+	for (size_t i = 0; i < supports; i++)
+		l->span[i] = (struct span){ 0 };
+	l->force[0] = l->force[1] = l->moment[0] = l->moment[1] = l->total = 0.0;
+}
 
 static void place_uniform(const struct beam *b, const struct beam_uniform *u, struct loading *l)
 {
@@ -227,34 +236,42 @@ static void take_shear(struct beam_forces *out, double V, double x)
 		out->shear = (struct beam_peak){ V, x };
 }
 
-static void find_peaks(const struct beam *beam, struct beam_forces *out)
+static void take_piece(const struct beam_piece *p, struct beam_forces *out)
+{
+	/* where the shear changes sign inside the piece (infinite or no number without line load: not
+	   inside); elsewhere the moment peaks at a piece's end */
+	const double s = p->V / p->w;
+
+	take_moment(out, p->M, p->x);
+	if (s > 0.0 && s < p->length)
+		take_moment(out, beam_piece_moment(p, s), p->x + s);
+	take_shear(out, p->V, p->x);
+	take_shear(out, beam_piece_shear(p, p->length), p->x + p->length);
+}
+
+static void find_peaks(const struct beam *beam, struct beam_forces *out, struct beam_pieces *pieces)
 {
 	struct beam_events events;
 	struct beam_walk walk;
-	struct beam_piece p;
 
 	out->sagging = out->hogging = out->shear = (struct beam_peak){ 0.0, beam->start };
+	pieces->count = 0;
 	beam_events_fill(beam, &events);
 	beam_walk_begin(&walk, beam, out, &events);
-	while (beam_walk_next(&walk, &p)) {
-		/* where the shear changes sign inside the piece (infinite or no number without line
-		   load: not inside); elsewhere the moment peaks at a piece's end */
-		const double s = p.V / p.w;
-
-		take_moment(out, p.M, p.x);
-		if (s > 0.0 && s < p.length)
-			take_moment(out, beam_piece_moment(&p, s), p.x + s);
-		take_shear(out, p.V, p.x);
-		take_shear(out, beam_piece_shear(&p, p.length), p.x + p.length);
+	while (beam_walk_next(&walk, &pieces->at[pieces->count])) {
+		take_piece(&pieces->at[pieces->count], out);
+		pieces->count++;
+		assert(pieces->count < sizeof pieces->at / sizeof *pieces->at);
 	}
 }
 
-bool beam_solve(const struct beam *beam, struct beam_forces *out)
+bool beam_solve_pieces(const struct beam *beam, struct beam_forces *out, struct beam_pieces *pieces)
 {
-	struct loading l = { .total = 0.0 };
+	struct loading l;
 
 	if (!described_well(beam))
 		return false;
+	clear(&l, beam->supports);
 	for (size_t i = 0; i < beam->uniforms; i++)
 		place_uniform(beam, &beam->uniform[i], &l);
 	for (size_t i = 0; i < beam->points; i++)
@@ -262,8 +279,39 @@ bool beam_solve(const struct beam *beam, struct beam_forces *out)
 	solve_moments(beam, &l, out->moment);
 	sum_reactions(beam, &l, out);
 	out->load = l.total;
-	find_peaks(beam, out);
+	find_peaks(beam, out, pieces);
 	return true;
+}
+
+bool beam_solve(const struct beam *beam, struct beam_forces *out)
+{
+	struct beam_pieces pieces;
+
+	return beam_solve_pieces(beam, out, &pieces);
+}
+
+/* The last piece that begins at x or before; NULL off the beam. */
+static const struct beam_piece *piece_at(const struct beam *beam, const struct beam_pieces *pieces, double x)
+{
+	size_t i = pieces->count;
+
+	while (i > 0 && pieces->at[i - 1].x > x)
+		i--;
+	return i == 0 || x > beam->end ? NULL : &pieces->at[i - 1];
+}
+
+double beam_moment_in(const struct beam *beam, const struct beam_pieces *pieces, double x)
+{
+	const struct beam_piece *p = piece_at(beam, pieces, x);
+
+	return p ? beam_piece_moment(p, x - p->x) : 0.0;
+}
+
+double beam_shear_in(const struct beam *beam, const struct beam_pieces *pieces, double x)
+{
+	const struct beam_piece *p = piece_at(beam, pieces, x);
+
+	return p ? beam_piece_shear(p, x - p->x) : 0.0;
 }
 
 struct beam_peak beam_worst_moment(const struct beam_forces *f)

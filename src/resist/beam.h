@@ -50,6 +50,26 @@ struct beam_forces {
 /* False, and *out not to be used, when the description breaks a rule above or holds a value that is
    not finite. */
 bool beam_solve(const struct beam *beam, struct beam_forces *out);
+
+/* Where the line load is constant: shear is linear, moment quadratic. */
+struct beam_piece {
+	size_t field;    /* 0: left overhang; i: supports i-1 to i; supports: right overhang */
+	double x, length;
+	double w, V, M;  /* line load on the piece; shear and moment at its left end */
+};
+
+/* A solved beam, cut at each start and end of a load, each point load and each support. */
+struct beam_pieces {
+	size_t count;
+	struct beam_piece at[2 * BEAM_LOAD_MAX + BEAM_SUPPORT_MAX + 1];
+};
+
+/* beam_solve, which also leaves the pieces, for whoever asks for moment and shear at several places. */
+bool beam_solve_pieces(const struct beam *beam, struct beam_forces *out, struct beam_pieces *pieces);
+/* beam_moment_at and beam_shear_at of a beam in pieces. */
+double beam_moment_in(const struct beam *beam, const struct beam_pieces *pieces, double x);
+double beam_shear_in(const struct beam *beam, const struct beam_pieces *pieces, double x);
+
 /* Largest moment in magnitude. */
 struct beam_peak beam_worst_moment(const struct beam_forces *forces);
 

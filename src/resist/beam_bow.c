@@ -60,6 +60,8 @@ static double slope_root(const struct beam_piece *p, const struct bow *b, double
 	for (int i = 0; i < 64; i++) { /* 64 halvings leave less than the spacing of doubles */
 		const double middle = (low + high) / 2.0;
 
+		if (!(middle > low && middle < high)) /* neighbours already */
+			return middle;
 		if ((slope_at(p, b, middle) > 0.0) == falls)
 			low = middle;
 		else

@@ -62,6 +62,12 @@ static void arrive(struct beam_walk *walk)
 	}
 }
 
+/* fmin of numbers, without a call. */
+static double lesser(double a, double b)
+{
+	return a < b ? a : b;
+}
+
 bool beam_walk_next(struct beam_walk *walk, struct beam_piece *piece)
 {
 	const struct beam *b = walk->beam;
@@ -72,9 +78,9 @@ bool beam_walk_next(struct beam_walk *walk, struct beam_piece *piece)
 		return false;
 	next = b->end;
 	if (walk->field < b->supports)
-		next = fmin(next, b->support[walk->field]);
+		next = lesser(next, b->support[walk->field]);
 	if (walk->event < walk->events->count)
-		next = fmin(next, walk->events->at[walk->event].x);
+		next = lesser(next, walk->events->at[walk->event].x);
 	*piece = (struct beam_piece){ .field = walk->field, .x = walk->x, .length = next - walk->x,
 	                              .w = walk->w, .V = walk->V, .M = walk->M };
 	walk->M = beam_piece_moment(piece, piece->length);

@@ -23,12 +23,6 @@ struct beam_events {
 /* Loads of a beam, cut to its length, in order of x. */
 void beam_events_fill(const struct beam *beam, struct beam_events *events);
 
-struct beam_piece {
-	size_t field;    /* 0: left overhang; i: supports i-1 to i; supports: right overhang */
-	double x, length;
-	double w, V, M;  /* line load on the piece; shear and moment at its left end */
-};
-
 /* Values only: a copy of a walk goes on from the same place. */
 struct beam_walk {
 	const struct beam *beam;

@@ -87,8 +87,3 @@ double block_end_fastener(struct trace *trace, double Z_prime)
 	assert(r != NULL);
 	return STEP(trace, step_block_end_fastener, Z_prime, r->value);
 }
-
-int block_end_count(double end, double one)
-{
-	return one > 0.0 ? (int)ceil(fabs(end) / one) : 0;
-}

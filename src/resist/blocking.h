@@ -27,7 +27,26 @@ struct block_forces block_forces(struct trace *trace, const struct block_load *l
    Z' times Ceg 0.67 (NDS 12.5.2.2). In withdrawal an end-grain nail counts nothing (12.2.3.3). */
 double block_end_fastener(struct trace *trace, double Z_prime);
 
-/* Fasteners that one end needs. 0 when one carries nothing. */
-int block_end_count(double end_force, double one);
+/* Twist of a block by a force along the rafters whose line lies h above its top, N m; all of it,
+   both ends together. */
+double block_twist(struct trace *trace, double F, double h, double d);
+/* Largest shear stress of a rectangle b by d under a twisting moment, Pa. */
+double block_twist_stress(struct trace *trace, double T, double b, double d);
+
+/* Bending across the roof and along it together: fb1/F'b1 + fb2/(F'b2 (1 - (F'b1/FbE)^2)),
+   NDS 3.9.2 without axial force and with the largest fb1 in the square, so that it grows as the
+   force does; 1 is the limit. Infinite where F'b1 reaches FbE. */
+double block_both_ways(struct trace *trace, double fb1, double Fb1, double fb2, double Fb2,
+		       double FbE);
+/* Nails or screws of one end in a grid: columns along the rafter, rows down it, of a rectangle
+   `wide` by `high` from outermost to outermost. */
+struct block_grid {
+	int columns, rows;
+	double wide, high; /* m */
+};
+/* On the worst of them: both forces of this end and its part of the twist, N; the two are added as
+   if they pointed one way (safe side). Infinite where a twist meets a single fastener. */
+double block_grid_force(struct trace *trace, const struct block_grid *grid, double P, double F,
+			double T);
 
 #endif

@@ -4,8 +4,8 @@
 
    NDS-2018 11.3.2 to 11.3.6, 12.2.1.3, 12.5.1, 12.5.2. Wet service is taken as used wet; screws put
    into wet wood that dries later lose nothing while they stand in one row along the grain (Table
-   11.3.3), which is how a foot's screws stand in a rafter. Eq. 11.3-1 is from memory; it gives the
-   cells of Table 11.3.6A that the tests hold. */
+   11.3.3), which is how a foot's screws stand in a rafter. Eq. 11.3-1 rests on one reading; it
+   gives the cells of Tables 11.3.6A and C that the tests hold. */
 #include "resist/connection.h"
 
 #include <assert.h>
@@ -76,7 +76,7 @@ const struct step step_group_factor = {
 	           "sqrt(u^2 - 1), "
 		   "u = 1 + 270000 D^1.5 s/2 (1/EAm + 1/EAs), R = min(EAs/EAm, EAm/EAs)",
 	.clause = { "NDS-2018 11.3.6, Eq. 11.3-1" },
-	.confidence = FROM_MEMORY,
+	.confidence = ONE_SOURCE,
 	.note = "two or more of D 1/4 in and up in a row with the load",
 	.in = { { "n", UNIT_NONE, "screws in the row" },
 	        { "D", UNIT_IN, "nominal diameter" },
@@ -164,4 +164,17 @@ struct screw_placement screw_placement(struct trace *trace, double D, double end
 	}
 	p.permitted = p.C_delta > 0.0;
 	return p;
+}
+
+bool small_screw_room_find(double D, struct small_screw_room *out)
+{
+	const struct connection_geometry_row *spacing = distance_rule("small-screw", "spacing");
+	const struct connection_geometry_row *end = distance_rule("small-screw", "end");
+	const struct connection_geometry_row *edge = distance_rule("small-screw", "edge");
+
+	if (at_least(D, 0.25 * M_PER_IN))
+		return false;
+	*out = (struct small_screw_room){spacing->full_D * D, spacing->minimum_D * D,
+					 end->full_D * D, end->minimum_D * D, edge->full_D * D};
+	return true;
 }

@@ -39,6 +39,14 @@ struct screw_placement {
 struct screw_placement screw_placement(struct trace *trace, double D, double end_distance,
                                        double spacing, enum end_bearing bearing);
 
+/* What the NDS commentary recommends for screws under 1/4 in through steel, for which NDS itself asks
+   only that the wood does not split (12.1.5.7), m: between them and to the rafter's end, without
+   lead holes and with them; to the edge. False from 1/4 in up, where Tables 12.5.1 rule. */
+struct small_screw_room {
+	double spacing, spacing_bored, end, end_bored, edge;
+};
+bool small_screw_room_find(double D, struct small_screw_room *out);
+
 /* Cg of n screws in one row with the load, wood main member (E Am) and metal plate (E As), spacing
    s. NDS Eq. 11.3-1 with gamma 270,000 D^1.5. 1 for one screw or D below 1/4 in. EA in N. */
 double connection_group_factor(struct trace *trace, int n, double D, double s, double EAm,

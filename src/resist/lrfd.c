@@ -33,8 +33,8 @@ const struct step step_lrfd_connection = {
 	.title = "design value of a fastener in wood by LRFD",
 	.formula = "F KF phi lambda",
 	.clause = {"NDS-2018 Table 11.3.1, N1 to N3"},
-	.confidence = FROM_MEMORY,
-	.note = "KF 3.32 and phi 0.65 of connections are from memory",
+	.confidence = ONE_SOURCE,
+	.note = "lambda is from memory",
 	.in = LRFD_INPUTS(UNIT_LB),
 	.value = product};
 
@@ -107,6 +107,11 @@ static double stress(struct trace *trace, const char *property, double F, double
 	const struct lrfd_factor_row *r = row(property);
 
 	return STEP(trace, step_lrfd_stress, F, r->KF, r->phi, lambda);
+}
+
+double lrfd_bearing(struct trace *trace, double Fc_perp_prime, double lambda)
+{
+	return stress(trace, "Fc_perp", Fc_perp_prime, lambda);
 }
 
 bool lumber_adjust_lrfd(struct trace *trace, const struct lumber_piece *piece, double lambda,

@@ -12,6 +12,9 @@
    ASD but with CD = 1. */
 double lrfd_connection(struct trace *trace, double adjusted, double lambda);
 
+/* F'c_perp of ASD (no CD in it) times KF phi lambda, Pa: what a washer may bear. */
+double lrfd_bearing(struct trace *trace, double Fc_perp_prime, double lambda);
+
 /* As lumber_adjust, in LRFD: Fb*, F'v with lambda, E'min with KF phi alone, E' and F'c_perp as each
    is printed. v.CD is lambda. */
 bool lumber_adjust_lrfd(struct trace *trace, const struct lumber_piece *piece, double lambda,

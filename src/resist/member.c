@@ -216,3 +216,31 @@ double member_bearing_factor(struct trace *trace, double lb, double from_end)
 {
 	return STEP(trace, step_bearing_factor, lb, from_end);
 }
+
+static double notch_shear(const double *in)
+{
+	const double V = in[0], b = in[1], d = in[2], dn = in[3];
+
+	return 1.5 * V / (b * dn) * (d / dn) * (d / dn);
+}
+
+const struct step step_member_notch_shear = {
+	.name = "member-notch-shear",
+	.symbol = "fv",
+	.unit = UNIT_PSI,
+	.title = "shear where a member is cut on its pulled side, or hangs on fasteners",
+	.formula = "1.5 V/(b dn) (d/dn)^2",
+	.clause = { "NDS-2018 3.4.3.2, 3.4.3.3 (from memory)" },
+	.confidence = FROM_MEMORY,
+	.note = "solved for stress: V'r = (2/3 F'v b dn)(dn/d)^2",
+	.in = { { "V", UNIT_LB, "shear" },
+	        { "b", UNIT_IN, "breadth" },
+	        { "d", UNIT_IN, "depth" },
+	        { "dn", UNIT_IN, "depth that is left, or held" } },
+	.value = notch_shear
+};
+
+double member_notch_shear(struct trace *trace, double V, double b, double d, double dn)
+{
+	return STEP(trace, step_member_notch_shear, fabs(V), b, d, dn);
+}

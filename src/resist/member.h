@@ -45,6 +45,9 @@ struct stability member_stability(struct trace *trace, double b, double d, doubl
 double member_bending_stress(struct trace *trace, double M, double S);
 /* fv = 1.5 V/(b d), Pa; of |V| */
 double member_shear_stress(struct trace *trace, double V, double b, double d);
+/* The same where only dn of d is left on the pulled side, or where the member hangs on fasteners dn from its unloaded edge:
+   1.5 V/(b dn) (d/dn)^2, Pa. NDS 3.4.3.2, 3.4.3.3. */
+double member_notch_shear(struct trace *trace, double V, double b, double d, double dn);
 /* R/(b lb), Pa */
 double member_bearing_stress(struct trace *trace, double R, double b, double lb);
 /* Cb = (lb + 3/8 in)/lb for bearings shorter than 6 in and at least 3 in from the end, else 1

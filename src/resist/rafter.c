@@ -21,10 +21,9 @@ struct slope_beam {
 	struct beam_point point[BEAM_LOAD_MAX];
 };
 
-static bool along_slope(const struct rafter *r, struct slope_beam *s)
+/* c: cos theta */
+static bool along_slope(const struct rafter *r, double c, struct slope_beam *s)
 {
-	const double c = cos(r->theta);
-
 	if (!isfinite(r->span) || !(r->span > 0.0) || !(r->theta >= 0.0) ||
 	    !(r->theta < 89.0 * RAD_PER_DEG) || r->uniforms > BEAM_LOAD_MAX ||
 	    r->points > BEAM_LOAD_MAX - r->uniforms)
@@ -85,22 +84,17 @@ static double end_shear(const struct slope_beam *s, double d, bool mirrored)
 
 /* Largest shear in magnitude further than d from both supports: loads of both signs may peak
    there. */
-static double inner_shear(const struct slope_beam *s, const struct beam_forces *f, double d)
+static double inner_shear(const struct slope_beam *s, const struct beam_pieces *pieces, double d)
 {
 	const double L = s->support[1];
-	struct beam_events events;
-	struct beam_walk walk;
-	struct beam_piece p;
 	double V = 0.0;
 
-	beam_events_fill(&s->beam, &events);
-	beam_walk_begin(&walk, &s->beam, f, &events);
-	while (beam_walk_next(&walk, &p)) {
-		const double from = fmax(p.x, d) - p.x, to = fmin(p.x + p.length, L - d) - p.x;
+	for (size_t i = 0; i < pieces->count; i++) {
+		const struct beam_piece *p = &pieces->at[i];
+		const double from = fmax(p->x, d) - p->x, to = fmin(p->x + p->length, L - d) - p->x;
 
 		if (from < to)
-			V = fmax(V, fmax(fabs(beam_piece_shear(&p, from)),
-			                 fabs(beam_piece_shear(&p, to))));
+			V = fmax(V, fmax(fabs(beam_piece_shear(p, from)), fabs(beam_piece_shear(p, to))));
 	}
 	return V;
 }
@@ -133,13 +127,44 @@ static struct beam_peak level(struct beam_peak p, double c)
 	return (struct beam_peak){ p.value, p.x * c };
 }
 
+/* Largest moments of either sign where a point load stands. */
+static void at_points(const struct rafter *r, const struct slope_beam *s, const struct beam_pieces *pieces,
+                      struct rafter_forces *out)
+{
+	for (size_t i = 0; i < r->points; i++) {
+		if (!(r->point[i].x > 0.0 && r->point[i].x < r->span))
+			continue;
+		const double M = beam_moment_in(&s->beam, pieces, s->point[i].x);
+
+		out->sagging_at_point = fmax(out->sagging_at_point, M);
+		out->hogging_at_point = fmin(out->hogging_at_point, M);
+	}
+}
+
+static double axial(const struct rafter *r)
+{
+	const double sin_theta = sin(r->theta);
+	double sum = 0.0;
+
+	for (size_t i = 0; i < r->uniforms; i++) {
+		const struct rafter_uniform *u = &r->uniform[i];
+
+		sum += u->vertical * fmax(0.0, fmin(u->x1, r->span) - fmax(u->x0, 0.0)) * sin_theta;
+	}
+	for (size_t i = 0; i < r->points; i++)
+		if (r->point[i].x >= 0.0 && r->point[i].x <= r->span)
+			sum += r->point[i].vertical * sin_theta;
+	return sum;
+}
+
 bool rafter_solve(const struct rafter *r, struct rafter_forces *out)
 {
 	const double c = cos(r->theta);
 	struct slope_beam s;
 	struct beam_forces f;
+	struct beam_pieces pieces;
 
-	if (!(r->depth >= 0.0) || !along_slope(r, &s) || !beam_solve(&s.beam, &f))
+	if (!(r->depth >= 0.0) || !along_slope(r, c, &s) || !beam_solve_pieces(&s.beam, &f, &pieces))
 		return false;
 	*out = (struct rafter_forces){
 		.slope_length = s.support[1],
@@ -149,40 +174,26 @@ bool rafter_solve(const struct rafter *r, struct rafter_forces *out)
 		.lower = f.reaction[0],
 		.upper = f.reaction[1],
 		.held_lower = held_moment(&s, true),
-		.held_upper = held_moment(&s, false)
+		.held_upper = held_moment(&s, false),
+		.axial = axial(r)
 	};
 	out->V = fmax(
 		fmax(fabs(end_shear(&s, r->depth, false)), fabs(end_shear(&s, r->depth, true))),
-		inner_shear(&s, &f, r->depth));
-	for (size_t i = 0; i < r->points; i++) {
-		if (!(r->point[i].x > 0.0 && r->point[i].x < r->span))
-			continue;
-		const double M = beam_moment_at(&s.beam, &f, s.point[i].x);
-
-		out->sagging_at_point = fmax(out->sagging_at_point, M);
-		out->hogging_at_point = fmin(out->hogging_at_point, M);
-	}
-	for (size_t i = 0; i < r->uniforms; i++) {
-		const struct rafter_uniform *u = &r->uniform[i];
-
-		out->axial += u->vertical * fmax(0.0, fmin(u->x1, r->span) - fmax(u->x0, 0.0)) *
-		              sin(r->theta);
-	}
-	for (size_t i = 0; i < r->points; i++)
-		if (r->point[i].x >= 0.0 && r->point[i].x <= r->span)
-			out->axial += r->point[i].vertical * sin(r->theta);
+		inner_shear(&s, &pieces, r->depth));
+	at_points(r, &s, &pieces, out);
 	return true;
 }
 
 bool rafter_deflect(const struct rafter *r, double EI, struct beam_peak *out)
 {
+	const double c = cos(r->theta);
 	struct slope_beam s;
 	struct beam_forces f;
 	struct beam_bow bow;
 
-	if (!(EI > 0.0) || !along_slope(r, &s) || !beam_solve(&s.beam, &f))
+	if (!(EI > 0.0) || !along_slope(r, c, &s) || !beam_solve(&s.beam, &f))
 		return false;
 	beam_deflect(&s.beam, &f, EI, &bow);
-	*out = level(bow.span, cos(r->theta));
+	*out = level(bow.span, c);
 	return true;
 }

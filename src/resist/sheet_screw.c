@@ -12,6 +12,10 @@
 #include "table/lookup_fastener.h"
 
 #define OMEGA 3.0 /* E4 / J4: safety factor of a screwed joint */
+#define PHI 0.50  /* the same clause: resistance factor */
+/* E4.5 / J4.5: safety factors of pull and shear together, in the order of the interactions. */
+#define OMEGA_PULL_OVER 2.35
+#define OMEGA_PULL_OUT 2.55
 
 #define IN_SCREW                                                                                   \
 	{                                                                                          \
@@ -132,10 +136,46 @@ const struct step step_sheet_screw_allowed = {
 	.in = {{"P_n", UNIT_LB, "nominal strength"}, {"Omega", UNIT_NONE, "safety factor"}},
 	.value = allowed};
 
+static double designed(const double *in)
+{
+	return in[0] * in[1];
+}
+
+const struct step step_sheet_screw_design = {
+	.name = "sheet-screw-design",
+	.symbol = "phi P_n",
+	.unit = UNIT_LB,
+	.title = "design strength of a screw in thin steel by LRFD",
+	.formula = "phi P_n",
+	.clause = {"AISI S100-2016 J4 (E4 to 2012)"},
+	.confidence = CONFIRMED,
+	.note = "phi 0.50",
+	.in = {{"P_n", UNIT_LB, "nominal strength"}, {"phi", UNIT_NONE, "resistance factor"}},
+	.value = designed};
+
+static double factored(const double *in)
+{
+	return in[0] / (in[1] * in[2]);
+}
+
+const struct step step_sheet_screw_factored = {
+	.name = "sheet-screw-factored",
+	.symbol = "ratio",
+	.unit = UNIT_NONE,
+	.title = "pull and shear together on a screw in thin steel, by LRFD",
+	.formula = "r/(phi Omega)",
+	.clause = {"AISI S100-2016 J4.5 (E4.5 to 2012)"},
+	.confidence = SAFE_SIDE,
+	.note = "phi 0.50 of the single strengths stands for the larger ones of the interactions",
+	.in = {{"r", UNIT_NONE, "interaction written with the safety factor of ASD"},
+	       {"phi", UNIT_NONE, "resistance factor"},
+	       {"Omega", UNIT_NONE, "safety factor in r"}},
+	.value = factored};
+
 /* Each is brought to a limit of 1. */
 static double shear_pull_over(const double *in)
 {
-	return 2.35 / 1.10 * (in[0] / in[1] + 0.71 * in[2] / in[3]);
+	return OMEGA_PULL_OVER / 1.10 * (in[0] / in[1] + 0.71 * in[2] / in[3]);
 }
 
 const struct step step_sheet_screw_shear_pull_over = {
@@ -155,7 +195,7 @@ const struct step step_sheet_screw_shear_pull_over = {
 
 static double shear_pull_out(const double *in)
 {
-	return 2.55 / 1.15 * (in[0] / in[1] + in[2] / in[3]);
+	return OMEGA_PULL_OUT / 1.15 * (in[0] / in[1] + in[2] / in[3]);
 }
 
 const struct step step_sheet_screw_shear_pull_out = {
@@ -205,32 +245,49 @@ bool sheet_screw_find(double d, struct sheet_screw_joint *out)
 	return true;
 }
 
-struct sheet_screw sheet_screw_strength(struct trace *trace, const struct sheet_screw_joint *j)
+static double usable(struct trace *trace, double nominal, bool lrfd)
+{
+	return lrfd ? STEP(trace, step_sheet_screw_design, nominal, PHI)
+		    : STEP(trace, step_sheet_screw_allowed, nominal, OMEGA);
+}
+
+struct sheet_screw sheet_screw_strength(struct trace *trace, const struct sheet_screw_joint *j,
+					bool lrfd)
 {
 	const double under = STEP(trace, step_sheet_screw_bearing, j->t1, j->d, j->Fu1);
 	const double point = STEP(trace, step_sheet_screw_bearing, j->t2, j->d, j->Fu2);
 	const double tilt = STEP(trace, step_sheet_screw_tilting, j->t2, j->d, j->Fu2);
-	struct sheet_screw s = {.bearing1 = under, .tilting = tilt};
+	struct sheet_screw s = {.bearing1 = under, .tilting = tilt, .lrfd = lrfd};
 
 	s.shear = fmin(j->Pss, STEP(trace, step_sheet_screw_shear, fmin(tilt, fmin(under, point)),
 				    fmin(under, point), j->t2 / j->t1));
 	s.pull_out = STEP(trace, step_sheet_screw_pull_out, j->t2, j->d, j->Fu2);
 	s.pull_over = STEP(trace, step_sheet_screw_pull_over, j->t1, j->dw, j->Fu1);
 	s.tension = j->Pts;
-	s.shear_allowed = STEP(trace, step_sheet_screw_allowed, s.shear, OMEGA);
-	s.pull_allowed = STEP(trace, step_sheet_screw_allowed,
-			      fmin(s.tension, fmin(s.pull_out, s.pull_over)), OMEGA);
+	s.shear_allowed = usable(trace, s.shear, lrfd);
+	s.pull_allowed = usable(trace, fmin(s.tension, fmin(s.pull_out, s.pull_over)), lrfd);
 	return s;
+}
+
+/* In LRFD the factor 1/phi stands in the place of Omega. */
+static double by_method(struct trace *trace, const struct sheet_screw *s, double r, double Omega)
+{
+	return s->lrfd ? STEP(trace, step_sheet_screw_factored, r, PHI, Omega) : r;
 }
 
 double sheet_screw_combined(struct trace *trace, const struct sheet_screw *s,
 			    const struct sheet_screw_joint *j, double T, double V)
 {
-	const double over =
-		STEP(trace, step_sheet_screw_shear_pull_over, V, s->bearing1, T, s->pull_over);
-	const double out =
-		STEP(trace, step_sheet_screw_shear_pull_out, V, s->tilting, T, s->pull_out);
-	const double itself = STEP(trace, step_sheet_screw_itself, V, j->Pss, T, j->Pts);
+	const double over = by_method(
+		trace, s,
+		STEP(trace, step_sheet_screw_shear_pull_over, V, s->bearing1, T, s->pull_over),
+		OMEGA_PULL_OVER);
+	const double out = by_method(
+		trace, s,
+		STEP(trace, step_sheet_screw_shear_pull_out, V, s->tilting, T, s->pull_out),
+		OMEGA_PULL_OUT);
+	const double itself = by_method(
+		trace, s, STEP(trace, step_sheet_screw_itself, V, j->Pss, T, j->Pts), OMEGA);
 
 	return fmax(over, fmax(out, itself));
 }

@@ -6,10 +6,8 @@
 #include <string.h>
 
 #define ROUNDING 1e-9 /* as in search_bound.c */
-/* What the questions cost, in steps of the search; measured, roughly. */
-#define WORK_WHOLE 20
-#define WORK_RAFTER 40
-#define WORK_ACCEPT 400
+/* Of a ratio: what is told from it as lower. */
+#define LOWER (1 - 3 * ROUNDING)
 
 /* How far a branch has come. */
 struct branch {
@@ -31,12 +29,13 @@ static double total_length(const struct search_problem *p)
 	return length;
 }
 
-/* True if nothing on this branch can be better than what was found. */
+/* True if nothing on this branch is within the limit; and where that is what is looked for, nothing
+   more even than what was found. */
 static bool hopeless(const struct search_state *s, const struct branch *b)
 {
 	if (b->ratio > s->limit * (1 + ROUNDING))
 		return true;
-	if (!s->best.found || b->ratio < s->best.ratio * (1 - ROUNDING))
+	if (!s->evening)
 		return false;
 	const double rest = total_length(s->p) - b->length;
 	const int feet = s->wanted - b->closed;
@@ -56,6 +55,7 @@ static void narrow(struct search_state *s)
 	memcpy(s->moment, moment, sizeof moment);
 }
 
+/* Keeps what is better, and asks for less from then on. */
 static void finish(struct search_state *s, const struct branch *b)
 {
 	struct search_answer *best = &s->best;
@@ -64,19 +64,16 @@ static void finish(struct search_state *s, const struct branch *b)
 		return;
 	s->left -= WORK_ACCEPT;
 	const double ratio = s->p->accept(s->p->context, &s->layout);
-	const bool lower = !best->found || ratio < best->ratio * (1 - ROUNDING);
 
-	if (!(ratio <= s->limit) && !(best->found && ratio <= best->ratio * (1 + ROUNDING)))
+	if (!(ratio <= (s->evening ? best->ratio * (1 + ROUNDING) : s->limit)))
 		return;
-	if (!lower && b->uneven >= best->uneven * (1 - ROUNDING))
+	best->uneven = b->uneven;
+	best->layout = s->layout;
+	if (s->evening)
 		return;
 	best->found = true;
 	best->ratio = ratio;
-	best->uneven = b->uneven;
-	best->layout = s->layout;
-	if (!lower)
-		return;
-	s->limit = ratio;
+	s->limit = ratio * LOWER;
 	narrow(s);
 }
 
@@ -221,7 +218,7 @@ static void next_foot(struct search_state *s, struct branch b)
 		    s->layout.count[b.line] * (s->repeats[b.line] - 1) + s->room[b.line + 1] <
 	    s->wanted)
 		return;
-	if (before >= 0 && total(s, &b, 0) <= s->wanted) {
+	if (before >= 0 && s->layout.count[b.line] >= l->least && total(s, &b, 0) <= s->wanted) {
 		struct branch done = b;
 
 		done.ratio = fmax(b.ratio, search_single(p, b.line, before, foot(s, last), -1));
@@ -232,9 +229,11 @@ static void next_foot(struct search_state *s, struct branch b)
 	for (int d = l->places - 1; d > spot && s->left > 0; d--) {
 		struct branch on = b;
 		/* of an older, wider limit or the present one: either is a bound */
-		const unsigned char more = s->table[s->table_at[b.line] + spot * l->places + d];
+		int more = s->table[s->table_at[b.line] + spot * l->places + d];
 
 		s->left--;
+		if (more < l->least - s->layout.count[b.line] - 1)
+			more = l->least - s->layout.count[b.line] - 1;
 		if (total(s, &b, 1 + more) > s->wanted || s->layout.feet >= SEARCH_FEET_MAX ||
 		    kept_apart(s, b.line, l->place[d]))
 			continue;
@@ -265,21 +264,13 @@ static void begin_line(struct search_state *s, struct branch b)
 			set_foot(s, b, spot);
 }
 
-void search_best(const struct search_problem *p, int feet, double limit, long *work,
-		 struct search_state *s)
+void search_within(struct search_state *s, double limit, bool evening)
 {
-	const struct branch start = {.ratio = p->floor};
-
-	s->best = (struct search_answer){.complete = true};
 	s->layout = (struct search_layout){0};
 	s->owed = 0;
-	s->wanted = feet;
 	s->limit = limit;
-	s->left = *work;
-	const int least = search_least(p, limit, s);
-
-	if (least >= 0 && least <= feet && feet <= SEARCH_FEET_MAX)
-		begin_line(s, start);
-	s->best.complete = s->left > 0 && least != SEARCH_NO_ROOM;
-	*work = s->left > 0 ? s->left : 0;
+	s->evening = evening;
+	search_least(s->p, limit, s);
+	begin_line(s, (struct branch){.ratio = s->p->floor});
+	s->evening = false;
 }

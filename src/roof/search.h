@@ -12,12 +12,20 @@
 #define RP_ROOF_SEARCH_H
 
 #include <stdbool.h>
+#include <stdint.h>
 
 #define SEARCH_RAFTER_MAX 128
 #define SEARCH_LINE_MAX 128
 #define SEARCH_FEET_MAX 256
 /* Room for the tables of all lines, the square of its places each: eight lines of 64 places. */
 #define SEARCH_TABLE_MAX 32768
+/* Places of all lines: as the squares are limited, and 128 lines, by the mean of squares. */
+#define SEARCH_SPOT_MAX 2048
+/* What the questions cost, in steps of the search; measured, roughly. */
+#define WORK_WHOLE 20
+#define WORK_RAFTER 5
+#define WORK_ACCEPT 400
+#define SEARCH_NEVER 255 /* no number of feet is enough */
 
 /* What a foot costs whatever else stands on its line, given its neighbours. Ratios of demand to
  * capacity; 0: not rated. */
@@ -33,6 +41,7 @@ struct search_line {
 	double bay;                             /* longest bay, m; HUGE_VAL: no limit */
 	int places;                             /* where a foot may stand */
 	unsigned char place[SEARCH_RAFTER_MAX]; /* indices of rafters, rising */
+	int least;                              /* feet that it must have, up to 4; 0: as it comes */
 	int copies; /* an earlier line whose feet this one repeats; -1: none. Its places are not
 		       looked at */
 	int apart;  /* an earlier line with which it must not share a rafter; -1: none */
@@ -45,6 +54,11 @@ struct search_layout {
 	unsigned char rafter[SEARCH_FEET_MAX];
 };
 
+/* A foot between its neighbours on its line; -1: none on that side. */
+struct search_foot {
+	int line, a, c;
+};
+
 struct search_problem {
 	const double *x; /* of the rafters, rising, m */
 	int lines;
@@ -53,6 +67,8 @@ struct search_problem {
 	bool grows; /* a longer bay never lowers the ratio of a foot: longer ones need not be asked
 		       for */
 	bool rafters_add; /* a further foot never lowers the ratio of a rafter */
+	bool even;        /* of equals the most even is wanted, not just any */
+	bool any;         /* the first layout within the limit will do */
 	void *context;
 	/* Foot of a line on rafter b with its neighbours on a and c; -1: none on that side. */
 	struct search_cost (*cost)(void *context, int line, int a, int b, int c);
@@ -63,6 +79,9 @@ struct search_problem {
 	   each foot of the layout carries. */
 	double (*rafter)(void *context, int rafter, const struct search_layout *layout, int lines,
 			 const double *width);
+	/* Ratio of one rafter under these feet, each carrying its plain share of the rail, whatever
+	   else stands on it; no more than `rafter` says. NULL: nothing is known of it. */
+	double (*meet)(void *context, int rafter, const struct search_foot *foot, int feet);
 	/* The last word on a whole layout: its worst ratio, HUGE_VAL where it must not be. */
 	double (*accept)(void *context, const struct search_layout *layout);
 };
@@ -72,11 +91,30 @@ struct search_answer {
 	bool complete; /* every possibility was looked at or ruled out: what was found is the best
 			  there is, and what was not found does not exist */
 	double ratio;  /* worst of the best layout */
+	double bound;  /* no layout has a lower one, as far as single feet and full rafters tell */
 	double uneven; /* sum of the squares of what the feet carry, m2 */
 	struct search_layout layout;
 };
 
-/* Store of a search; the caller owns it. */
+/* States of the lines, left to right, from which no way on was found (search_dead.c). */
+#define SEARCH_DEAD_MAX 8192
+#define SEARCH_DEAD_LINES 8
+struct search_key {
+	uint64_t stamp;  /* search and feet to come; 0: none */
+	uint64_t last;   /* a byte for each line: spot of its last foot */
+	uint64_t before; /* and of the one before */
+};
+
+/* A line that is laid left to right with all others (search_relaxed.c). */
+struct search_front {
+	int feet;           /* set so far, on the spots chain[] of the state */
+	int first, last;    /* spots of the first place that may still be its first, and of the last foot set */
+	int position;       /* rafter that is to be decided on next; SEARCH_RAFTER_MAX: none, the line is done */
+	int need;           /* feet that it still needs at the least, all its copies together */
+};
+
+/* Store of a search; the caller owns it. Before its first use the stamps of the dead and
+   hint.feet must be zeroed. */
 struct search_state {
 	const struct search_problem *p;
 	struct search_answer best;
@@ -92,6 +130,21 @@ struct search_state {
 	int repeats[SEARCH_LINE_MAX]; /* lines that stand on this line's rafters, itself included */
 	int table_at[SEARCH_LINE_MAX];
 	unsigned char table[SEARCH_TABLE_MAX];
+	/* by the pair of the last two feet: the farthest spot of the next one that the limit allows,
+	   0 for none; SEARCH_ENDS is added where the line may end there */
+	unsigned char far[SEARCH_TABLE_MAX];
+	/* the same for the first foot; and feet in all if it stands there, or there or later */
+	int spot_at[SEARCH_LINE_MAX];
+	unsigned char first_far[SEARCH_SPOT_MAX], first[SEARCH_SPOT_MAX], start[SEARCH_SPOT_MAX];
+	struct search_front front[SEARCH_LINE_MAX];
+	int fronts; /* that are no copies */
+	unsigned char chain[SEARCH_SPOT_MAX];
+	unsigned char met[SEARCH_FEET_MAX]; /* lines that stand on rafters being decided on */
+	int mets;
+	uint64_t round; /* of search_relaxed */
+	struct search_key dead[SEARCH_DEAD_MAX];
+	struct search_layout hint;   /* with one foot more than wanted: where to begin; feet 0: none */
+	bool evening;                /* what is as good as the best but more even is looked for */
 	int owed;                    /* feet of lines yet to come that repeat one already set */
 	struct search_layout layout; /* being built */
 	unsigned char spot[SEARCH_FEET_MAX]; /* of each foot: index into its line's places */
@@ -113,7 +166,29 @@ double search_prefix(struct search_state *s, int line, int first, int m);
    can carry; fills the state. SEARCH_FEET_MAX + 1 where a line cannot stand at all; SEARCH_NO_ROOM
    where the tables are too small for the roof. */
 #define SEARCH_NO_ROOM (-1)
+#define SEARCH_ENDS 128
 int search_least(const struct search_problem *p, double limit, struct search_state *s);
+
+/* Whether `feet` feet can stand within the limit as far as single feet and those that meet on a
+   rafter tell: no layout that holds is left out. Fills the state's layout with the first that it
+   finds. search_least must have been called with this limit. Ends for want of work with s->left at
+   0: then false proves nothing. */
+#define SEARCH_ANY 0 /* in place of a number: whether any can stand */
+bool search_relaxed(struct search_state *s, int feet);
+/* A number of feet below which none stand within the limit, as far as search_relaxed can tell; the
+   state's layout has that many. SEARCH_FEET_MAX + 1 where there is no such layout, whatever the
+   number; SEARCH_NO_ROOM as above. Where the work runs out, what is certain so far, and no layout. */
+int search_fewest(const struct search_problem *p, double limit, long *work, struct search_state *s);
+/* What the rest depends on: the last two feet of each line and how many feet are still to be set.
+   False where that is too much for a key. */
+bool search_key(const struct search_state *s, int remaining, struct search_key *key);
+/* True if it, or what is no worse off, was buried in this search. */
+bool search_is_dead(const struct search_state *s, const struct search_key *key);
+void search_bury(struct search_state *s, const struct search_key *key);
+
+/* search.c: every layout of s->wanted feet within this limit, or, in the evening, every one as good as
+   the best that may be more even; what is better goes into s->best. */
+void search_within(struct search_state *s, double limit, bool evening);
 
 /* The best layout with exactly `feet` feet and no ratio above `limit`. `work` bounds the effort
    (about steps of the search); what is left of it comes back in it. */

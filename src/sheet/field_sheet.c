@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "report/caution.h"
+#include "report/check_part.h"
 #include "report/flashing_sizes.h"
 #include "sheet/sheets.h"
 
@@ -14,6 +15,7 @@ static void tape_lines(const struct sheet *s, struct document *d)
 		{"line", ALIGN_RIGHT, true, false},
 		{"up the slope", ALIGN_RIGHT, false, false},
 		{sheet_on_seams(s->job) ? "along the eave from the left rake edge (seam)"
+		 : s->r->on_deck        ? "along the eave from the left rake edge (place)"
 					: "along the eave from the left rake edge (rafter)",
 		 ALIGN_LEFT, false, true},
 	};
@@ -26,8 +28,8 @@ static void tape_lines(const struct sheet *s, struct document *d)
 		for (int k = line->first; k < line->first + line->count; k++) {
 			const struct attachment *a = &s->pass->attachment[k];
 
-			list = document_text(d, "%s%s%s" NBSP "(%d)", list, *list ? ",  " : "",
-					     sheet_tape(s, a->x), a->rafter + 1);
+			list = document_text(d, "%s%s%s" NBSP "(%s)", list, *list ? ",  " : "",
+					     sheet_tape(s, a->x), place_name(d, s->r, a->rafter));
 		}
 		document_row(d);
 		document_cell(d, "%d", line->line + 1);
@@ -50,29 +52,74 @@ static void clamp_words(const struct sheet *s, struct document *d)
 		      sheet_size(s, s->job->roof.seam_spacing));
 }
 
-static void hole_and_screw(const struct sheet *s, struct document *d)
+static const char *in_each_foot(const struct sheet *s, struct document *d)
 {
 	const struct job_fastener *k = &s->job->fastener;
-	const struct fastener_result *f = &s->r->fastener;
+
+	return document_text(d, "%d in each foot%s: %s%s", k->count,
+			     k->count > 1 ? document_text(d, ", %s apart along the rafter",
+							  sheet_size(s, k->spacing))
+					  : "",
+			     sheet_size(s, k->diameter),
+			     isnan(k->length) ? ""
+					      : document_text(d, " by %s", sheet_size(s, k->length)));
+}
+
+/* Holes for bolts: NDS-2018 12.1.3.2. */
+static void bolt_words(const struct sheet *s, struct document *d)
+{
+	const struct job_fastener *k = &s->job->fastener;
 
 	document_pairs(d);
+	document_pair(d, "hole", "",
+		      "right through the rafter, in its middle, at most %s off it; 1/32 in to 1/16 in "
+		      "wider than the bolt",
+		      sheet_size(s, k->drilling_tolerance));
+	document_pair(d, "bolt", "", "%s; washer %s and nut below the rafter", in_each_foot(s, d),
+		      sheet_size(s, k->washer_diameter));
+	document_pair(d, "torque", "",
+		      "until the washer is snug on the wood and not in it; tighten again after a "
+		      "season");
+}
+
+static void lead_hole(const struct sheet *s, struct document *d)
+{
+	const struct fastener_result *f = &s->r->fastener;
+
 	if (f->lead_hole_low > 0)
 		document_pair(
 			d, "lead hole", "",
 			"%s wide for the thread, in the middle of the rafter; at most %s off it",
 			sheet_drill(s, f->lead_hole_low, f->lead_hole_high),
-			sheet_size(s, k->drilling_tolerance));
+			sheet_size(s, s->job->fastener.drilling_tolerance));
 	else
 		document_pair(
 			d, "lead hole", "",
 			"ask: none is listed for this screw; never drive a lag screw without one");
+}
+
+static void hanger_words(const struct sheet *s, struct document *d)
+{
+	document_pairs(d);
+	lead_hole(s, d);
+	document_pair(d, "hanger bolt", "",
+		      "%s; all %s of its wood thread in the rafter, square to the roof",
+		      in_each_foot(s, d), sheet_size(s, s->job->fastener.thread_length));
+	document_pair(d, "nuts", "",
+		      "the rail's bracket between two with washers, %s above the covering at most; "
+		      "turn the bolt by two nuts locked on it, never by its thread",
+		      sheet_size(s, s->job->mount.height));
+}
+
+static void hole_and_screw(const struct sheet *s, struct document *d)
+{
+	const struct fastener_result *f = &s->r->fastener;
+
+	document_pairs(d);
+	lead_hole(s, d);
 	if (!sheet_has_screw(s->job))
 		return;
-	document_pair(d, "screw", "", "%d in each foot%s: %s by %s%s", k->count,
-		      k->count > 1 ? document_text(d, ", %s apart along the rafter",
-						   sheet_size(s, k->spacing))
-				   : "",
-		      sheet_size(s, k->diameter), sheet_size(s, k->length),
+	document_pair(d, "screw", "", "%s%s", in_each_foot(s, d),
 		      f->t_up > 0 ? document_text(d, "; the head stands %s above the rafter's face",
 						  sheet_size(s, f->t_up))
 				  : "");
@@ -83,6 +130,25 @@ static void hole_and_screw(const struct sheet *s, struct document *d)
 		      "by wrench, to the foot maker's figure, never hammered. A screw that spins "
 		      "on has stripped: not counted, "
 		      "new hole, the old one plugged and flashed");
+}
+
+static void hold_down(const struct sheet *s, struct document *d)
+{
+	const enum fastener_kind kind = s->job->fastener.kind;
+	const bool bolt = kind == FASTENER_THROUGH_BOLT, hanger = kind == FASTENER_HANGER_BOLT;
+
+	document_add(d, BLOCK_HEADING, 2,
+		     sheet_on_seams(s->job) ? "Clamps"
+		     : bolt                 ? "Hole and bolt"
+					    : "Hole and screw");
+	if (sheet_on_seams(s->job))
+		clamp_words(s, d);
+	else if (bolt)
+		bolt_words(s, d);
+	else if (hanger)
+		hanger_words(s, d);
+	else
+		hole_and_screw(s, d);
 }
 
 struct walk {
@@ -101,14 +167,20 @@ static void add_step(void *context, const struct guide_block *b)
 static void flashing_steps(const struct sheet *s, struct document *d)
 {
 	const struct guide_sizes sizes = flashing_sizes(s->job, s->r);
-	const struct guide_request request = {s->job->roof.covering, &sizes, s->f.units,
-					      GUIDE_BRIEF};
+	struct guide_request request = {.key = s->job->roof.covering,
+					      .sizes = &sizes,
+					      .units = s->f.units,
+					      .depth = GUIDE_BRIEF};
 	struct walk w = {d, 0};
 	const struct guide_sink sink = {add_step, &w};
 	struct problem_list problems = {0};
 
 	document_add(d, BLOCK_HEADING, 2, "Flashing on %s", s->job->roof.covering);
 	if (s->library)
+		guide_notes(s->library, &request, &sink, &problems);
+	/* where the steps are those of every roof of the kind, only the long notes have them */
+	request.depth = GUIDE_FULL;
+	if (s->library && w.steps == 0)
 		guide_notes(s->library, &request, &sink, &problems);
 	if (w.steps == 0)
 		document_add(d, BLOCK_PARAGRAPH, 0,
@@ -124,11 +196,7 @@ void words_field(const struct sheet *s, struct document *d)
 		document_add(d, BLOCK_HEADING, 2, "Tape, in the order of laying out");
 		tape_lines(s, d);
 	}
-	document_add(d, BLOCK_HEADING, 2, sheet_on_seams(s->job) ? "Clamps" : "Hole and screw");
-	if (sheet_on_seams(s->job))
-		clamp_words(s, d);
-	else
-		hole_and_screw(s, d);
+	hold_down(s, d);
 	flashing_steps(s, d);
 	document_add(d, BLOCK_HEADING, 2, "Photographs");
 	document_add(d, BLOCK_PARAGRAPH, 0,

@@ -15,6 +15,7 @@ struct flow {
 	struct pdf_room room;
 	double y;    /* used, from the room's top, m */
 	double text; /* size of running text */
+	bool beside; /* pairs in two columns */
 };
 
 /* A new page when less than `height` is left. */

@@ -27,9 +27,14 @@ static const char style[] =
 	".note{font-size:.85rem}.step{margin:.7rem 0}.step "
 	"b{display:block}.clause{font-size:.85rem}\n"
 	".drawing{overflow-x:auto}.drawing "
-	"svg{display:block;width:100%;min-width:46rem;height:auto}\n"
+	"svg{display:block;width:100%;min-width:64rem;height:auto}\n"
+	"@media(max-width:65rem){.drawing::before{content:'Wider than this screen: push it "
+	"sideways.';display:block;position:sticky;left:0;font-size:.85rem}}\n"
 	"@media(max-width:36rem){dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
-	"@media print{section{break-before:page}.drawing svg{min-width:0}nav{display:none}}\n";
+	"@page wide{size:landscape}@media print{section{break-before:page}"
+	"#sheet-1{break-before:auto}.wide{page:wide}.drawing svg{min-width:0;max-height:6.3in}"
+	".drawing::before{display:none}nav{display:none}h2,h3,h4{break-after:avoid}"
+	"tr,.step,li,.seal,.verdict{break-inside:avoid}html{font-size:12px}}\n";
 
 static void tagged(FILE *f, const char *tag, const char *class, const char *text)
 {
@@ -65,9 +70,9 @@ void html_contents(FILE *f, const char *const *name, int n)
 	fputs("</ol>\n</nav>\n", f);
 }
 
-void html_sheet_begin(FILE *f, int number, const char *name)
+void html_sheet_begin(FILE *f, int number, const char *name, bool wide)
 {
-	fprintf(f, "<section id=\"sheet-%d\">\n", number);
+	fprintf(f, "<section id=\"sheet-%d\"%s>\n", number, wide ? " class=\"wide\"" : "");
 	tagged(f, "h2", "", name);
 }
 

@@ -16,8 +16,8 @@ struct html_page {
 void html_begin(FILE *f, const struct html_page *page);
 /* The list of sheets at the top; names and their numbers, from 1. */
 void html_contents(FILE *f, const char *const *name, int n);
-/* A sheet: its number is the anchor. */
-void html_sheet_begin(FILE *f, int number, const char *name);
+/* A sheet: its number is the anchor. wide: printed on paper on its side. */
+void html_sheet_begin(FILE *f, int number, const char *name, bool wide);
 void html_document(FILE *f, const struct document *d);
 void html_drawing(FILE *f, const struct drawing *d);
 /* The empty frame for an engineer's seal. */

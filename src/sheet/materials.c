@@ -100,6 +100,20 @@ static const char *pipe_note(const struct sheet *s, const struct guide_sizes *si
 					       show(&s->f, sizes->pipe_temperature, UNIT_DEG_F)));
 }
 
+static void add_blocks(const struct sheet *s, struct materials *m)
+{
+	const struct block_result *b = &s->r->block;
+	const int ends = 2 * b->feet;
+
+	add(m, MATERIAL_BLOCK, false, b->feet,
+	    sheet_text(s, "%s %s, %s %s, each cut to the room between its rafters, up to %s", b->size,
+		       b->flat ? "flat" : "on edge", b->species, b->grade, show_tape(&s->f, b->clear)));
+	add(m, MATERIAL_BLOCK_NAIL, false, b->hanger ? 0 : ends * b->rows * b->columns,
+	    "common nails 16d, through the rafters into the blocks' ends");
+	add(m, MATERIAL_BLOCK_HANGER, false, b->hanger ? ends : 0,
+	    sheet_text(s, "%s", s->job->mount.block_report));
+}
+
 static void add_layout(const struct sheet *s, struct materials *m, const struct guide_sizes *sizes)
 {
 	const struct pass *pass = s->pass;
@@ -113,6 +127,8 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 	    : job->mount.report[0] ? sheet_text(s, "%s", job->mount.report)
 				   : "tested: ask for the report");
 	add(m, MATERIAL_SCREW, false, screws, screw_note(s));
+	if (feet > 0 && s->r->block.feet > 0)
+		add_blocks(s, m);
 	add(m, MATERIAL_FOOT_FLASHING, false, sheet_on_seams(job) ? 0 : feet,
 	    flashing_note(s, sizes));
 	add(m, MATERIAL_PIPE_FLASHING, false, pipe_holes(job), pipe_note(s, sizes));
@@ -138,6 +154,13 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 		       holes, HOLES_PER_CARTRIDGE));
 }
 
+double pipe_run(const struct job_pipe *p)
+{
+	if (!isnan(p->run) || (p->storeys == 0 && isnan(p->offset)))
+		return p->run;
+	return p->storeys * p->storey_height + (isnan(p->offset) ? 0 : p->offset);
+}
+
 static void add_pipes(const struct sheet *s, struct materials *m)
 {
 	double pipe = 0, insulation = 0;
@@ -145,13 +168,15 @@ static void add_pipes(const struct sheet *s, struct materials *m)
 	for (int i = 0; i < s->job->pipes; i++) {
 		const struct job_pipe *p = &s->job->pipe[i];
 
-		if (isnan(p->run))
+		const double run = pipe_run(p);
+
+		if (isnan(run))
 			continue;
-		pipe += p->count * p->run;
-		insulation += isnan(p->insulated_diameter) ? 0 : p->count * p->run;
+		pipe += p->count * run;
+		insulation += isnan(p->insulated_diameter) ? 0 : p->count * run;
 	}
 	add(m, MATERIAL_PIPE, true, pipe,
-	    "of the pipes whose run the job gives; fittings not counted");
+	    "of the pipes whose run, or storeys and offset, the job gives; fittings not counted");
 	add(m, MATERIAL_INSULATION, true, insulation,
 	    "for the pipe's temperature, covered from the sun outside");
 }
@@ -235,6 +260,13 @@ void materials_report(const struct sheet *s, struct document *d, const struct ma
 		}
 		document_cell(d, "%s", row->note);
 	}
+	if (s->job->collector.kind == COLLECTOR_FLAT_PLATE)
+		document_add(d, BLOCK_PARAGRAPH, 0,
+			     "The store is not in the list: one of %s goes with two collectors, so about %d "
+			     "%s here (common practice); what is drawn in a day decides.",
+			     s->f.units == SYSTEM_SI ? "300 l" : "80 gal",
+			     (s->f.units == SYSTEM_SI ? 150 : 40) * s->r->collectors,
+			     s->f.units == SYSTEM_SI ? "l" : "gal");
 	if (!prices)
 		return;
 	document_add(d, BLOCK_PARAGRAPH, 0, "Together: %s%s%s by your own prices%s.",

@@ -13,6 +13,9 @@
 	M(COLLECTOR, "collector", "collectors")                                                    \
 	M(FOOT, "foot", "feet with their bolts")                                                   \
 	M(SCREW, "screw", "screws for the feet")                                                   \
+	M(BLOCK, "block", "blocks between rafters")                                                \
+	M(BLOCK_NAIL, "block-nail", "nails for the blocks")                                        \
+	M(BLOCK_HANGER, "block-hanger", "hangers for the blocks")                                  \
 	M(FOOT_FLASHING, "foot-flashing", "flashings for the feet")                                \
 	M(PIPE_FLASHING, "pipe-flashing", "flashings for pipes")                                   \
 	M(RAIL, "rail", "rail")                                                                    \
@@ -50,6 +53,8 @@ const char *material_name(enum material_id id);
 /* NULL-terminated, for prices_read. */
 const char *const *material_keys(void);
 
+/* From the collectors to the store, m: as given, else by storeys and level ways; NAN if neither is. */
+double pipe_run(const struct job_pipe *p);
 /* prices: NULL for none. Notes live in the sheet's store. */
 struct materials materials_of(const struct sheet *s, const struct prices *prices);
 void materials_report(const struct sheet *s, struct document *d, const struct materials *m,

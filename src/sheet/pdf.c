@@ -91,6 +91,11 @@ struct pdf *pdf_begin(const struct pdf_setup *setup)
 	return p;
 }
 
+struct pdf *pdf_trial(const struct pdf *p)
+{
+	return pdf_begin(&p->setup);
+}
+
 struct _cairo *pdf_canvas(struct pdf *p)
 {
 	return p->cr;

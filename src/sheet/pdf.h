@@ -50,11 +50,14 @@ int pdf_pages(const struct pdf *p);
 int pdf_end(struct pdf *p, FILE *f);
 
 /* pdf_flow.c: a document from the top of a new page on, over as many pages as it takes. Its
-   headings become bookmarks. with_seal: an empty frame for an engineer's seal at the end. */
+   headings become bookmarks. with_seal: an empty frame for an engineer's seal on the first page,
+   which is the only one if smaller text can make it so. */
 void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape,
 		  bool with_seal);
 
 /* Internal to src/sheet. */
+/* Another of the same kind, to see how much room something takes; NULL when memory ran out. */
+struct pdf *pdf_trial(const struct pdf *p);
 struct _cairo;
 struct _cairo *pdf_canvas(struct pdf *p);
 const struct lettering *pdf_lettering(const struct pdf *p);

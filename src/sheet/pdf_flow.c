@@ -56,7 +56,7 @@ static void caution(struct flow *f, const struct block *b)
 	flow_space(f, 1.4 * MM);
 }
 
-static void pairs(struct flow *f, const struct block *b)
+static double widest_name(const struct flow *f, const struct block *b, double most)
 {
 	double name = 0;
 
@@ -65,23 +65,64 @@ static void pairs(struct flow *f, const struct block *b)
 
 		name = wide > name ? wide : name;
 	}
-	if (name > 0.34 * f->room.width)
-		name = 0.34 * f->room.width;
-	const double x = name + 3 * MM, width = f->room.width - x;
+	return name > most ? most : name;
+}
+
+/* One pair in a column of this width; sets it only if asked to. Returns its height. */
+static double put_pair(struct flow *f, const struct pair *p, double left, double name, double width,
+		       double top, bool set)
+{
+	const double x = left + name + 3 * MM, wide = left + width - x;
+	const double a = flow_height(f, p->name, f->text, false, name + 0.1 * MM);
+	const double v = flow_height(f, p->value, f->text, false, wide);
+
+	if (set) {
+		flow_put(f, p->name, f->text, false, left, top, name + 0.1 * MM, false);
+		flow_put(f, p->value, f->text, false, x, top, wide, false);
+	}
+	return a > v ? a : v;
+}
+
+static void pairs(struct flow *f, const struct block *b)
+{
+	const double width = f->room.width, name = widest_name(f, b, 0.34 * width);
 
 	for (const struct pair *p = b->pair; p; p = p->next) {
-		const double a = flow_height(f, p->name, f->text, false, name + 0.1 * MM);
-		const double v = flow_height(f, p->value, f->text, false, width);
-
-		flow_need(f, a > v ? a : v);
-		const double top = f->y;
-
-		flow_put(f, p->name, f->text, false, 0, top, name + 0.1 * MM, false);
-		flow_put(f, p->value, f->text, false, x, top, width, false);
-		f->y = top + (a > v ? a : v);
+		flow_need(f, put_pair(f, p, 0, name, width, f->y, false));
+		f->y += put_pair(f, p, 0, name, width, f->y, true);
 		if (*p->note)
-			flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = x}, p->note);
+			flow_text(f,
+				  (struct flow_style){.size = 0.84 * f->text, .x = name + 3 * MM},
+				  p->note);
 	}
+	flow_space(f, 2 * MM);
+}
+
+/* In two columns, the second half of the pairs at the right; none of them has a note. */
+static void pairs_beside(struct flow *f, const struct block *b)
+{
+	const double gap = 6 * MM, width = (f->room.width - gap) / 2,
+		     name = widest_name(f, b, 0.45 * width);
+	double height[2] = {0, 0};
+	int n = 0;
+
+	for (const struct pair *p = b->pair; p; p = p->next)
+		n++;
+	for (int set = 0; set < 2; set++) {
+		const double top = f->y;
+		int i = 0;
+
+		height[0] = height[1] = 0;
+		for (const struct pair *p = b->pair; p; p = p->next, i++) {
+			const int column = i >= (n + 1) / 2;
+
+			height[column] += put_pair(f, p, column * (width + gap), name, width,
+						   top + height[column], set != 0);
+		}
+		if (!set)
+			flow_need(f, height[0] > height[1] ? height[0] : height[1]);
+	}
+	f->y += height[0] > height[1] ? height[0] : height[1];
 	flow_space(f, 2 * MM);
 }
 
@@ -139,7 +180,10 @@ static void put_block(struct flow *f, const struct block *b)
 		caution(f, b);
 		return;
 	case BLOCK_PAIRS:
-		pairs(f, b);
+		if (f->beside)
+			pairs_beside(f, b);
+		else
+			pairs(f, b);
 		return;
 	case BLOCK_TABLE:
 		flow_table(f, b->table);
@@ -158,29 +202,61 @@ void flow_document(struct flow *f, const struct document *d)
 		put_block(f, b);
 }
 
-/* An empty frame at the foot of a document. */
+#define SEAL (32 * MM)
+
+/* An empty frame at the foot of the first page; the text goes round it. */
 static void seal(struct flow *f)
 {
-	const double height = 34 * MM, width = 0.62 * f->room.width;
+	const double width = 0.62 * f->room.width, y = f->room.height - SEAL;
 
-	flow_need(f, height + 4 * MM);
-	const double y = f->room.height - height;
-
-	flow_frame(f, 0, y, width, height);
+	flow_frame(f, 0, y, width, SEAL);
 	flow_put(f,
 		 "Room for the seal, signature and date of a licensed engineer. Empty: nobody has "
 		 "sealed this.",
-		 0.84 * f->text, false, 2 * MM, y + 1.5 * MM, width - 4 * MM, false);
+		 0.84 * FLOW_TEXT, false, 2 * MM, y + 1.5 * MM, width - 4 * MM, false);
+	f->room.height -= SEAL + 2 * MM;
+}
+
+static void put(struct flow *f, const struct document *d, bool with_seal)
+{
+	pdf_page(f->pdf, f->landscape, f->name, true);
+	f->room = pdf_room(f->pdf);
+	if (with_seal)
+		seal(f);
+	flow_document(f, d);
+}
+
+/* The sheet that is sealed is one page if it can be: then its text is smaller, never below this. */
+#define SEALED_LEAST (2.5 * MM)
+
+static double sealed_text(const struct pdf *p, const struct document *d, const struct flow *as)
+{
+	for (double text = FLOW_TEXT; text > SEALED_LEAST; text -= 0.1 * MM) {
+		struct flow f = *as;
+
+		f.pdf = pdf_trial(p);
+		f.text = text;
+		if (!f.pdf)
+			break;
+		put(&f, d, true);
+		const int pages = pdf_pages(f.pdf);
+
+		if (pdf_end(f.pdf, NULL) == 0 && pages == 1)
+			return text;
+	}
+	return FLOW_TEXT;
 }
 
 void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape,
 		  bool with_seal)
 {
-	struct flow f = {.pdf = p, .name = name, .landscape = landscape, .text = FLOW_TEXT};
+	struct flow f = {.pdf = p,
+			 .name = name,
+			 .landscape = landscape,
+			 .text = FLOW_TEXT,
+			 .beside = with_seal};
 
-	pdf_page(p, landscape, name, true);
-	f.room = pdf_room(p);
-	flow_document(&f, d);
 	if (with_seal)
-		seal(&f);
+		f.text = sealed_text(p, d, &f);
+	put(&f, d, with_seal);
 }

@@ -31,7 +31,7 @@ struct plan {
 struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height,
 			  bool legend);
 
-/* Internal to src/sheet: plan_roof.c, plan_zone.c, plan_array.c, plan_measure.c, plan_legend.c */
+/* Internal to src/sheet: plan_roof.c, plan_clear.c, plan_zone.c, plan_array.c, plan_measure.c, plan_legend.c */
 void plan_zones(const struct plan *p);
 void plan_zone_borders(const struct plan *p);
 void plan_zone_labels(const struct plan *p);
@@ -53,6 +53,8 @@ struct plan_room plan_dimension_room(const struct plan *p);
 /* Column: upper left corner; strip: the same, its parts beside each other. */
 void plan_legend(const struct plan *p, struct point upper_left);
 #define PLAN_LEGEND_WIDTH (58 * MM)
+/* Scale bar and, where the job tells it, north, on paper; returns the y below them. */
+double plan_scale_and_north(const struct plan *p, struct point upper_left, double width);
 /* Height of the legend as a strip. */
 double plan_legend_height(const struct plan *p);
 
@@ -64,8 +66,6 @@ struct polygon plan_in_window(const struct plan *p, const struct polygon *shape)
 bool plan_inside(const struct plan *p, struct point at);
 /* Paper box of a rectangle of the roof plane. */
 struct box plan_box(const struct plan *p, double x0, double y0, double x1, double y1);
-/* True if the plane is a rectangle whose edges are known. */
-bool plan_outline_known(const struct result *r);
 /* Hatch of a zone, for plan and legend: 0 to 2 directions, rad; returns how many. */
 int plan_zone_hatch(enum zone zone, double angle[2]);
 

@@ -89,6 +89,21 @@ static void number(const struct plan *p, const struct attachment *a)
 			  text);
 }
 
+/* The block under a foot between two rafters, as far along them as it is wide. */
+static void block(const struct plan *p, const struct attachment *a)
+{
+	const struct result *r = p->s->r;
+	const struct stand *at = &r->place[a->rafter];
+	const double half = r->block.wide / 2;
+
+	if (!place_on_block(r, a->rafter) || at->frame < 0 || at->frame + 1 >= r->frames)
+		return;
+	for (int side = -1; side <= 1; side += 2)
+		plan_line(p, LAYER_RAFTER,
+			  (struct point){r->frame_x[at->frame], a->y + side * half},
+			  (struct point){r->frame_x[at->frame + 1], a->y + side * half});
+}
+
 void plan_attachments(const struct plan *p)
 {
 	const struct pass *pass = p->s->pass;
@@ -101,6 +116,7 @@ void plan_attachments(const struct plan *p)
 
 		if (!plan_inside(p, at))
 			continue;
+		block(p, a);
 		drawing_mark(p->d, LAYER_ATTACH, FILL_BLACK, at, PLAN_DOT);
 		drawing_reserve(p->d, plan_box(p, a->x - r, a->y - r, a->x + r, a->y + r));
 	}

@@ -96,8 +96,12 @@ static void symbols(struct legend *c)
 	heading(c, "Lines and marks");
 	line_row(c, LAYER_EDGE, "edge of the roof");
 	if (job->building.form == FORM_GABLE || job->building.form == FORM_HIP)
-		line_row(c, LAYER_RIDGE, "ridge");
+		line_row(c, LAYER_RIDGE,
+			 job->building.form == FORM_HIP ? "ridge and hips" : "ridge");
 	line_row(c, LAYER_RAFTER, rafter_text(c->p));
+	if (s->r->block.feet > 0)
+		line_row(c, LAYER_RAFTER, sheet_text(s, "two across: block %s (%d)", s->r->block.size,
+						     s->r->block.feet));
 	box_row(c, LAYER_COLLECTOR, NULL, 0, sheet_text(s, "collector (%d)", s->r->collectors));
 	if (s->r->passes > 0 && job->rail.kind == SUPPORT_RAILS)
 		line_row(c, LAYER_RAIL, "rail");
@@ -202,6 +206,16 @@ static void north(struct legend *c)
 		     (struct point){tip.x + 2 * MM * u.x, tip.y + 2 * MM * u.y}, spec, "N");
 }
 
+double plan_scale_and_north(const struct plan *p, struct point upper_left, double width)
+{
+	struct legend c = {p, upper_left.x, upper_left.y, width};
+
+	scale_bar(&c);
+	if (!isnan(p->s->job->building.facing))
+		north(&(struct legend){p, c.x, c.y + 2.2 * LINE, width});
+	return c.y;
+}
+
 static void head(struct legend *c)
 {
 	const struct plan *p = c->p;
@@ -213,9 +227,7 @@ static void head(struct legend *c)
 	drawing_text(p->d, LAYER_TEXT, (struct point){c->x, c->y}, plain(p, false),
 		     sheet_text(p->s, "Scale %s", p->scale.text));
 	c->y -= 1.2 * LINE;
-	scale_bar(c);
-	if (!isnan(p->s->job->building.facing))
-		north(&(struct legend){p, c->x, c->y + 2.2 * LINE, c->width});
+	c->y = plan_scale_and_north(p, (struct point){c->x, c->y}, c->width);
 	c->y = sheet_paragraph(p->s, p->d, (struct point){c->x, c->y + 1 * MM}, c->width - 2 * MM,
 			       p->size,
 			       sheet_text(p->s, "%s. Job %s: %s", sheet_verdict(p->s),

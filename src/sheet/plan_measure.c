@@ -122,13 +122,25 @@ struct plan_room plan_dimension_room(const struct plan *p)
 	};
 }
 
+/* True if the plane is a rectangle, so that there are rakes to measure from. */
+static bool has_rakes(const struct result *r)
+{
+	if (r->outline.n != 4)
+		return false;
+	for (int i = 0; i < 4; i++)
+		if (fabs(r->outline.at[i].x) > 1e-4 &&
+		    fabs(r->outline.at[i].x - r->plane_length) > 1e-4)
+			return false;
+	return true;
+}
+
 static void clear_distances(const struct plan *p)
 {
 	const struct result *r = p->s->r;
 	const double x[] = {0, r->array.x0, r->array.x1, r->plane_length};
 	const double y[] = {0, r->array.y0, r->array.y1, r->plane_slope};
 	/* A hip's edges are not where a rectangle would have them. */
-	const int end = plan_outline_known(r) ? 3 : 2;
+	const int end = has_rakes(r) ? 3 : 2;
 
 	for (int i = 0; i < end; i++)
 		dimension_between(p->d, (struct point){x[i], r->plane_slope},

@@ -1,24 +1,12 @@
 /* SPDX-License-Identifier: MIT */
-/* The roof itself: paths to keep clear, edges, ridge, rafters, the arrow down the slope. */
+/* The roof itself: obstacles, edges, ridge, rafters, the arrow down the slope. */
 #include <math.h>
 #include <string.h>
 
 #include "sheet/plan.h"
 
-#define CLEAR_SPACING (2.2 * MM)
 #define TRIES 9
 #define NUDGE 1e-4 /* m: far enough to be in the next zone, near enough to be in no other */
-
-bool plan_outline_known(const struct result *r)
-{
-	if (r->outline.n != 4)
-		return false;
-	for (int i = 0; i < 4; i++)
-		if (fabs(r->outline.at[i].x) > NUDGE &&
-		    fabs(r->outline.at[i].x - r->plane_length) > NUDGE)
-			return false;
-	return true;
-}
 
 bool plan_inside(const struct plan *p, struct point at)
 {
@@ -73,71 +61,6 @@ struct polygon plan_in_window(const struct plan *p, const struct polygon *shape)
 	return polygon_clip(shape, &window);
 }
 
-/* The sides of a strip that are not the roof's own edges. */
-static void inner_edges(const struct plan *p, double x0, double y0, double x1, double y1)
-{
-	const struct point at[] = {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
-	const double l = p->s->r->plane_length, h = p->s->r->plane_slope;
-
-	for (int i = 0; i < 4; i++) {
-		struct point a = at[i], b = at[(i + 1) % 4];
-		const double x = (a.x + b.x) / 2, y = (a.y + b.y) / 2;
-
-		if (x > NUDGE && x < l - NUDGE && y > NUDGE && y < h - NUDGE &&
-		    plan_clip(p, &a, &b))
-			drawing_line_as(p->d, LAYER_CLEAR, 0.25 * MM, DASH_SOLID, a, b);
-	}
-}
-
-static void keep_clear(const struct plan *p, double x0, double y0, double x1, double y1,
-		       const char *text)
-{
-	const struct polygon area = polygon_rectangle(x0, y0, x1, y1),
-			     seen = plan_in_window(p, &area);
-	const double deg = RAD_PER_DEG;
-
-	if (seen.n < 3)
-		return;
-	drawing_hatch(p->d, LAYER_CLEAR, seen.at, seen.n, 22.5 * deg, CLEAR_SPACING);
-	drawing_hatch(p->d, LAYER_CLEAR, seen.at, seen.n, 112.5 * deg, CLEAR_SPACING);
-	inner_edges(p, x0, y0, x1, y1);
-	const bool up = y1 - y0 > x1 - x0;
-	const struct lettering_spec spec = {p->size,           true, ANCHOR_CENTRE, ANCHOR_MIDDLE,
-					    up ? 90 * deg : 0, true};
-	const struct box box = plan_box(p, fmax(x0, p->window.x0), fmax(y0, p->window.y0),
-					fmin(x1, p->window.x1), fmin(y1, p->window.y1));
-	const double long_side = up ? box.y1 - box.y0 : box.x1 - box.x0,
-		     short_side = up ? box.x1 - box.x0 : box.y1 - box.y0;
-
-	if (sheet_width(p->s, text, 1.15 * p->size) > long_side || 1.2 * p->size > short_side)
-		return;
-	const struct view open = drawing_view_open(p->d);
-
-	drawing_view(p->d, VIEW_PAPER);
-	drawing_text(p->d, LAYER_CLEAR,
-		     (struct point){(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2}, spec, text);
-	drawing_view(p->d, open);
-}
-
-void plan_clear_paths(const struct plan *p)
-{
-	const struct job_building *b = &p->s->job->building;
-	const struct result *r = p->s->r;
-	const double wide = b->access_path;
-
-	if (!plan_outline_known(r))
-		return;
-	if (wide > 0 && b->access_side != ACCESS_RIGHT)
-		keep_clear(p, 0, 0, wide, r->plane_slope,
-			   sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
-	if (wide > 0 && b->access_side != ACCESS_LEFT)
-		keep_clear(p, r->plane_length - wide, 0, r->plane_length, r->plane_slope,
-			   sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide)));
-	if (b->ridge_clear > 0)
-		keep_clear(p, 0, r->plane_slope - b->ridge_clear, r->plane_length, r->plane_slope,
-			   sheet_text(p->s, "keep clear %s", sheet_tape(p->s, b->ridge_clear)));
-}
-
 /* A crossed box, and round it the room that no foot may enter. */
 void plan_obstacles(const struct plan *p)
 {
@@ -190,16 +113,27 @@ void plan_edges(const struct plan *p)
 	}
 }
 
+/* Rafters, or seams where feet stand on those; places on blocks and on the deck are none. */
+static int drawn(const struct result *r)
+{
+	return r->blocks || r->on_deck ? r->frames : r->rafters;
+}
+
+static const double *drawn_x(const struct result *r)
+{
+	return r->blocks || r->on_deck ? r->frame_x : r->rafter_x;
+}
+
 /* Every rafter has its number where there is room for all, else every fifth. */
 static bool numbered(const struct plan *p, int rafter)
 {
 	const struct result *r = p->s->r;
 	double least = HUGE_VAL;
 
-	for (int i = 1; i < r->rafters; i++)
-		least = fmin(least, r->rafter_x[i] - r->rafter_x[i - 1]);
+	for (int i = 1; i < drawn(r); i++)
+		least = fmin(least, drawn_x(r)[i] - drawn_x(r)[i - 1]);
 	if (least * p->view.scale >=
-	    sheet_width(p->s, r->rafters < 100 ? "00" : "000", 0.8 * p->size) + 0.6 * MM)
+	    sheet_width(p->s, drawn(r) < 100 ? "00" : "000", 0.8 * p->size) + 0.6 * MM)
 		return true;
 	return rafter == 0 || (rafter + 1) % 5 == 0;
 }
@@ -226,8 +160,8 @@ void plan_rafters(const struct plan *p)
 	const struct lettering_spec spec = {0.8 * p->size, false, ANCHOR_CENTRE,
 					    ANCHOR_BASE,   0,     true};
 
-	for (int i = 0; i < r->rafters; i++) {
-		const double x = r->rafter_x[i];
+	for (int i = 0; i < drawn(r); i++) {
+		const double x = drawn_x(r)[i];
 		const struct point top = {x, p->window.y1 + 1.0 * MM / p->view.scale};
 
 		plan_line(p, LAYER_RAFTER, (struct point){x, 0}, (struct point){x, roof_top(r, x)});

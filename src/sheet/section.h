@@ -11,15 +11,17 @@
 
 #include "sheet/sheet.h"
 
-enum section_of { SECTION_OF_FOOT, SECTION_OF_PIPE };
+enum section_of { SECTION_OF_FOOT, SECTION_OF_PIPE, SECTION_OF_RACK, SECTION_OF_BLOCK };
 
-/* NULL when memory ran out. */
-struct drawing *section_draw(const struct sheet *s, enum section_of what, double width,
+/* which: of the job's pipes, from 0. NULL when memory ran out. */
+struct drawing *section_draw(const struct sheet *s, enum section_of what, int which, double width,
 			     double height);
-/* False if the job has nothing to draw: no pipe. */
-bool section_exists(const struct sheet *s, enum section_of what);
+/* False if the job has nothing to draw: no such pipe, nothing tilted. */
+bool section_exists(const struct sheet *s, enum section_of what, int which);
 
 /* Internal to src/sheet. */
+#define SECTION_MARGIN (3 * MM)
+#define SECTION_LABEL_WIDTH (74 * MM) /* column of names at the right */
 #define SECTION_LAYERS 24
 #define SECTION_LABELS 24
 #define SECTION_KEYS 8
@@ -44,6 +46,7 @@ struct section {
 	const struct sheet *s;
 	struct drawing *d;
 	enum section_of what;
+	const struct job_pipe *pipe; /* that is drawn; NULL: none */
 	double theta;
 	double u0, u1;          /* of the roof that is drawn, m */
 	double x0, y0, x1, y1;  /* bounds of everything, turned, m */
@@ -64,6 +67,8 @@ struct section {
 	struct section_label label[SECTION_LABELS];
 };
 
+/* Of the job, for the library's drawing; of several pipes those of the one that is drawn. */
+struct guide_sizes section_sizes(const struct section *x);
 double section_size(const struct section_layer *l, const char *name, double otherwise);
 bool section_is(const struct section_layer *l, const char *kind);
 /* First layer of a kind, or NULL. */
@@ -71,6 +76,7 @@ const struct section_layer *section_find(const struct section *x, const char *ki
 void section_name(struct section *x, double u, double v, const char *text);
 /* Explains a letter that stands on a dimension line. */
 void section_key(struct section *x, const char *letter, double length, const char *words);
+void section_key_text(struct section *x, const char *letter, const char *words);
 /* Widens the bounds of the drawing. */
 void section_reach(struct section *x, double u, double v);
 /* Top of the covering at u, m. */
@@ -78,14 +84,36 @@ double section_top(const struct section *x, double u);
 /* Polygon of n corners u, v. */
 void section_area(struct section *x, enum fill fill, const struct point *at, int n);
 void section_block(struct section *x, enum fill fill, double u0, double v0, double u1, double v1);
+/* section_page.c: names, letters, title; after everything else. */
+void section_page(struct section *x);
 /* section_covering.c: rafter, deck, covering; then plates and what stands on them. */
 void section_stack(struct section *x);
 void section_roof(struct section *x);
 void section_covering(struct section *x);
 void section_flashing(struct section *x);
 /* section_foot.c */
+struct section_foot {
+	double D, head, tip, face; /* v of the head's underside, the tip, the rafter's upper face */
+	double plate;              /* thickness of the base plate */
+	double half;               /* half its length */
+	double rail;               /* v of the rail line */
+	bool free;                 /* a hanger bolt: no base plate; head is the top of the covering */
+};
 void section_foot(struct section *x);
 void section_foot_extent(struct section *x);
+/* section_fastener.c */
+/* Something goes into the wood or through it, of known size. */
+bool section_has_shaft(const struct job *job);
+double section_tip(const struct section *x, const struct section_foot *f);
+void section_fasteners(struct section *x, const struct section_foot *f);
+/* section_rack.c: a row of tilted collectors from its side. */
+bool section_is_tilted(const struct sheet *s);
+void section_rack(struct section *x);
+void section_rack_extent(struct section *x);
+/* section_block.c: a foot on a block between two rafters. */
+bool section_has_block(const struct sheet *s);
+void section_on_block(struct section *x);
+void section_block_extent(struct section *x);
 /* section_pipe.c */
 void section_pipe(struct section *x);
 void section_pipe_extent(struct section *x);

@@ -1,20 +1,12 @@
 /* SPDX-License-Identifier: MIT */
-/* Foot and screw of a section, from the job alone: where the head sits and how far the screw
-   reaches is what the check computed. */
+/* Foot of a section, from the job alone: where the head of its screw sits is what the check
+   computed. */
 #include <math.h>
 
-#include "drawing/dimension.h"
 #include "sheet/section.h"
 
 #define POST_HALF 0.019
 #define PLATE_HALF 0.05 /* half length of a base whose lever arm is not known */
-
-struct foot {
-	double D, head, tip, face; /* v of the head's underside, the tip, the rafter's upper face */
-	double plate;              /* thickness of the base plate */
-	double half;               /* half its length */
-	double rail;               /* v of the rail line */
-};
 
 /* Of the library's usual seam of this kind, m. */
 static double seam_height(const struct section *x)
@@ -24,30 +16,53 @@ static double seam_height(const struct section *x)
 	return seam ? section_size(seam, "height", 0) : 0;
 }
 
-static struct foot foot_of(const struct section *x)
+/* What lies between base plate and wood, as the check takes it. */
+static double layers(const struct section *x)
 {
 	const struct job *job = x->s->job;
-	struct foot f = {
-		.D = job->fastener.diameter, .face = -x->deck, .plate = job->mount.plate_thickness};
-	const double t_up = x->s->r->fastener.t_up > 0 ? x->s->r->fastener.t_up : f.plate + x->deck;
+	const double covering =
+		isnan(job->roof.built_up) ? section_top(x, 0) : job->roof.built_up;
+
+	switch (job->mount.seat) {
+	case SEAT_ON_WOOD:
+		return 0;
+	case SEAT_ON_DECK:
+		return x->deck;
+	case SEAT_UNKNOWN:
+	case SEAT_OVER_LAYERS:
+	case SEAT_RIGID_POST:
+		break;
+	}
+	return x->deck + covering;
+}
+
+static struct section_foot foot_of(const struct section *x)
+{
+	const struct job *job = x->s->job;
+	const struct job_fastener *k = &job->fastener;
+	struct section_foot f = {.D = k->diameter,
+				 .face = -x->deck,
+				 .plate = job->mount.plate_thickness,
+				 .free = k->kind == FASTENER_HANGER_BOLT};
+	const double t_up = x->s->r->fastener.t_up > 0 ? x->s->r->fastener.t_up
+						       : f.plate + layers(x);
 
 	f.head = f.face + t_up;
-	f.tip = f.head;
-	if (sheet_has_screw(job))
-		f.tip -= job->fastener.length;
+	if (f.free)
+		f.head = f.face + layers(x);
 	if (sheet_on_seams(job))
-		f.head = f.tip = section_top(x, 0) + seam_height(x);
+		f.head = section_top(x, 0) + seam_height(x);
 	f.half = isnan(job->mount.lever_arm) ? PLATE_HALF : job->mount.lever_arm;
-	if (sheet_has_screw(job) && job->fastener.count > 1 && !isnan(job->fastener.spacing))
-		f.half = fmax(f.half,
-			      (job->fastener.count - 1) * job->fastener.spacing / 2 + 2 * f.D);
+	if (section_has_shaft(job) && k->count > 1 && !isnan(k->spacing))
+		f.half = fmax(f.half, (k->count - 1) * k->spacing / 2 + 2 * f.D);
 	f.rail = f.head + job->mount.height;
+	f.tip = section_has_shaft(job) ? section_tip(x, &f) : f.head;
 	return f;
 }
 
 void section_foot_extent(struct section *x)
 {
-	const struct foot f = foot_of(x);
+	const struct section_foot f = foot_of(x);
 	const double low = fmin(-x->deck - x->s->job->framing.depth, f.tip);
 	const double underside = section_top(x, 0) + x->s->job->collector.clearance;
 
@@ -63,34 +78,7 @@ void section_foot_extent(struct section *x)
 	}
 }
 
-static void thread(struct section *x, double u, double r, double top, double bottom)
-{
-	const double pitch = fmax(1.6 * r, 0.7 * MM * x->scale.ratio);
-
-	for (double v = top; v > bottom + pitch / 2; v -= pitch)
-		drawing_line_as(x->d, LAYER_MATERIAL, 0.13 * MM, DASH_SOLID,
-				(struct point){u - r, v - pitch / 2}, (struct point){u + r, v});
-}
-
-static void screw(struct section *x, const struct foot *f, double u)
-{
-	const struct fastener_result *r = &x->s->r->fastener;
-	const double tip = r->p_tot > 0 ? r->p_tot - r->p : f->D / 2, half = f->D / 2;
-	const double given = x->s->job->fastener.thread_length;
-	const double T = isnan(given) ? fmax(r->p_t + tip, f->D) : given;
-	const struct point body[] = {{u - half, f->head},
-				     {u - half, f->tip + tip},
-				     {u, f->tip},
-				     {u + half, f->tip + tip},
-				     {u + half, f->head}};
-
-	section_area(x, FILL_WHITE, body, 5);
-	thread(x, u, half, fmin(f->tip + T, f->head), f->tip + tip);
-	section_block(x, FILL_BLACK, u - 1.6 * half, f->head, u + 1.6 * half,
-		      f->head + 0.65 * f->D);
-}
-
-static void seat(struct section *x, const struct foot *f)
+static void seat(struct section *x, const struct section_foot *f)
 {
 	const double under = f->head - f->plate;
 
@@ -115,7 +103,7 @@ static void seat(struct section *x, const struct foot *f)
 		     sheet_text(x->s, "base plate %s", sheet_size(x->s, f->plate)));
 }
 
-static void post(struct section *x, const struct foot *f)
+static void post(struct section *x, const struct section_foot *f)
 {
 	const double half = fmin(POST_HALF, 0.5 * f->half), r = 0.016;
 
@@ -144,52 +132,8 @@ static void collector(struct section *x)
 				sheet_size(x->s, x->s->job->collector.clearance)));
 }
 
-/* One line for each length of the screw, left of the foot, with a letter; the letters are explained
- * below the drawing. */
-static void lengths(struct section *x, const struct foot *f)
-{
-	const struct sheet *s = x->s;
-	const struct fastener_result *r = &s->r->fastener;
-	const struct job_fastener *k = &s->job->fastener;
-	const double row = k->count > 1 && !isnan(k->spacing) ? (k->count - 1) * k->spacing / 2 : 0;
-	const double side = -row - f->D / 2, edge = fmax(f->half + side, 0) / x->scale.ratio,
-		     step = 6 * MM;
-
-	dimension_between(x->d, (struct point){side, f->tip}, (struct point){side, f->head},
-			  edge + 4 * step, "L");
-	section_key(x, "L", k->length, "length of the screw under its head");
-	if (!(r->p_tot > 0))
-		return;
-	const double end = f->face - r->p;
-
-	dimension_between(x->d, (struct point){side, f->face}, (struct point){side, f->head},
-			  edge + 3 * step, "A");
-	section_key(x, "A", r->t_up, "head to the rafter's upper face");
-	dimension_between(x->d, (struct point){side, end}, (struct point){side, f->face},
-			  edge + 2 * step, "P");
-	section_key(x, "P", r->p, "in the rafter, tip not counted");
-	dimension_between(x->d, (struct point){side, end}, (struct point){side, end + r->p_t},
-			  edge + step, "T");
-	section_key(x, "T", r->p_t, "of it thread");
-}
-
-static void screw_words(struct section *x, const struct foot *f)
-{
-	const struct job_fastener *k = &x->s->job->fastener;
-	const struct fastener_result *r = &x->s->r->fastener;
-	const char *lead = "";
-
-	if (!isnan(r->lead_hole_low) && r->lead_hole_low > 0)
-		lead = sheet_text(x->s, ", lead hole %s",
-				  sheet_drill(x->s, r->lead_hole_low, r->lead_hole_high));
-	section_name(x, k->count > 1 ? k->spacing * (k->count - 1) / 2 : 0,
-		     f->face - 0.35 * (f->face - f->tip),
-		     sheet_text(x->s, "%d screw%s %s x %s%s", k->count, k->count > 1 ? "s" : "",
-				sheet_size(x->s, k->diameter), sheet_size(x->s, k->length), lead));
-}
-
 /* A seam seen from its side, and the clamp that grips it: nothing goes through. */
-static void clamp(struct section *x, const struct foot *f)
+static void clamp(struct section *x, const struct section_foot *f)
 {
 	const double low = section_top(x, 0);
 
@@ -204,20 +148,15 @@ static void clamp(struct section *x, const struct foot *f)
 
 void section_foot(struct section *x)
 {
-	const struct foot f = foot_of(x);
-	const struct job_fastener *k = &x->s->job->fastener;
-	const double spacing = isnan(k->spacing) ? 0 : k->spacing;
+	const struct section_foot f = foot_of(x);
 
 	if (sheet_on_seams(x->s->job))
 		clamp(x, &f);
-	else
+	else if (!f.free)
 		seat(x, &f);
-	post(x, &f);
+	if (!f.free)
+		post(x, &f);
 	collector(x);
-	if (!sheet_has_screw(x->s->job))
-		return;
-	for (int i = 0; i < k->count; i++)
-		screw(x, &f, (i - (k->count - 1) / 2.0) * spacing);
-	screw_words(x, &f);
-	lengths(x, &f);
+	if (section_has_shaft(x->s->job))
+		section_fasteners(x, &f);
 }

@@ -3,7 +3,6 @@
 #include <math.h>
 
 #include "drawing/dimension.h"
-#include "report/flashing_sizes.h"
 #include "sheet/section.h"
 
 #define BELOW_DECK 0.10 /* of pipe shown, m */
@@ -63,13 +62,15 @@ static void hole(struct section *x, double half)
 
 static const char *pipe_words(const struct section *x)
 {
-	const struct job_pipe *p = &x->s->job->pipe[0];
+	const struct job_pipe *p = x->pipe;
 	const struct format *f = &x->s->f;
 	const char *heat = isnan(p->temperature) ? ""
 						 : sheet_text(x->s, ", up to %s",
 							      show(f, p->temperature, UNIT_DEG_F));
 
-	return sheet_text(x->s, "pipe %s outside%s", sheet_size(x->s, p->diameter), heat);
+	const char *many = p->count > 1 ? sheet_text(x->s, ", %d alike", p->count) : "";
+
+	return sheet_text(x->s, "pipe %s outside%s%s", sheet_size(x->s, p->diameter), heat, many);
 }
 
 /* A pipe runs plumb in its sleeve, whatever the library's drawing of a usual one shows; a boot
@@ -95,6 +96,8 @@ static void put_in_pipe(struct section *x, const struct section_layer *drawn, do
 	} else if (section_is(l, "cap")) {
 		cone(x, l, r, 0.35 * r, *shoulder - h / 3, *shoulder + h * 2 / 3);
 	} else if (section_is(l, "pipe-insulation")) {
+		if (isnan(x->pipe->insulated_diameter))
+			return; /* the library's usual pipe is hot, this one is bare */
 		shaft(x, l, FILL_GREY, r, -x->deck - BELOW_DECK / 2, h);
 	} else if (section_is(l, "pipe")) {
 		struct section_layer named = *l;
@@ -109,7 +112,7 @@ static void put_in_pipe(struct section *x, const struct section_layer *drawn, do
 
 void section_pipe(struct section *x)
 {
-	const struct guide_sizes sizes = flashing_sizes(x->s->job, x->s->r);
+	const struct guide_sizes sizes = section_sizes(x);
 	const double slot = isnan(sizes.deck_slot) ? sizes.pipe_ellipse : sizes.deck_slot;
 	const double half = isnan(slot) ? 0.04 : slot / 2;
 	double shoulder = 0.1;

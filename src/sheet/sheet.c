@@ -147,9 +147,11 @@ static const struct scale plan_si[] = {
 static const struct scale detail_us[] = {
 	{1, "full size (1:1)"},       {2, "6 in = 1 ft (1:2)"},   {4, "3 in = 1 ft (1:4)"},
 	{8, "1-1/2 in = 1 ft (1:8)"}, {12, "1 in = 1 ft (1:12)"}, {16, "3/4 in = 1 ft (1:16)"},
+	{24, "1/2 in = 1 ft (1:24)"}, {32, "3/8 in = 1 ft (1:32)"}, {48, "1/4 in = 1 ft (1:48)"},
+	{96, "1/8 in = 1 ft (1:96)"},
 };
 static const struct scale detail_si[] = {
-	{1, "1:1"}, {2, "1:2"}, {5, "1:5"}, {10, "1:10"}, {20, "1:20"},
+	{1, "1:1"}, {2, "1:2"}, {5, "1:5"}, {10, "1:10"}, {20, "1:20"}, {25, "1:25"}, {50, "1:50"},
 };
 
 static struct scale choose(const struct sheet *s, const struct scale *list, size_t n, double need)

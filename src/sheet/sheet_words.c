@@ -198,7 +198,9 @@ static void check_holds(const struct sheet *s, struct document *d)
 				     "distances of the plan; count them, those near the "
 				     "edges above all.",
 				     s->pass->attachments,
-				     sheet_on_seams(s->job) ? "seams" : "rafters"));
+				     sheet_on_seams(s->job) ? "seams"
+				     : s->r->on_deck        ? "deck"
+							    : "rafters"));
 	box(d, document_text(d,
 			     "Rafters are what the plan says: %s by %s, spacing measured, not "
 			     "assumed; none cut, notched, split or rotten.",

@@ -7,7 +7,6 @@
 #include "sheet/flow.h"
 #include "sheet/html.h"
 #include "sheet/plan.h"
-#include "sheet/section.h"
 
 typedef void words_fn(const struct sheet *s, struct document *d);
 
@@ -29,11 +28,6 @@ static void add_words(struct sheet_set *set, const struct sheet *s, const char *
 	add_document(set, name, d, with_seal);
 }
 
-static void add_drawing(struct sheet_set *set, const char *name, struct drawing *d)
-{
-	set->page[set->n++] = (struct sheet_page){.name = name, .drawing = d};
-}
-
 static bool whole(const struct sheet_set *set)
 {
 	for (int i = 0; i < set->n; i++) {
@@ -46,36 +40,22 @@ static bool whole(const struct sheet_set *set)
 	return set->n > 0;
 }
 
-static bool has_layout(const struct sheet *s)
-{
-	return s->r->passes > 0 && s->pass->attachments > 0;
-}
-
-static void add_view(struct sheet_set *set, const struct sheet *s, enum paper paper,
-		     const char *view)
-{
-	const struct pdf_room room = pdf_room_of(paper, true);
-
-	if (strcmp(view, "plan") == 0)
-		add_drawing(set, "Roof plan",
-			    plan_draw(s, PLAN_WHOLE, room.width, room.height, true));
-	else if (strcmp(view, "layout") == 0)
-		add_drawing(set, "Layout of the attachments",
-			    plan_draw(s, PLAN_ARRAY, room.width, room.height, true));
-	else if (strcmp(view, "attachment") == 0)
-		add_drawing(set, "Attachment",
-			    section_draw(s, SECTION_OF_FOOT, room.width, room.height));
-	else if (strcmp(view, "pipe") == 0 && section_exists(s, SECTION_OF_PIPE))
-		add_drawing(set, "Pipe through the roof",
-			    section_draw(s, SECTION_OF_PIPE, room.width, room.height));
-}
-
 bool sheets_build_view(struct sheet_set *set, const struct sheet *s,
 		       const struct sheet_request *request, const char *view)
 {
 	*set = (struct sheet_set){0};
-	add_view(set, s, request->paper, view);
+	sheet_view_add(set, s, request->paper, view);
 	return whole(set);
+}
+
+/* Many steps leave less room for the drawing above them. */
+static double field_drawing_share(const struct document *d)
+{
+	int steps = 0;
+
+	for (const struct block *b = d ? document_first(d) : NULL; b; b = b->next)
+		steps += b->kind == BLOCK_NUMBERED;
+	return steps > 14 ? 0.28 : 0.40;
 }
 
 bool sheets_build_field(struct sheet_set *set, const struct sheet *s,
@@ -83,10 +63,13 @@ bool sheets_build_field(struct sheet_set *set, const struct sheet *s,
 {
 	const struct pdf_room room = pdf_room_of(request->paper, false);
 
-	*set = (struct sheet_set){0};
-	add_drawing(set, "Field sheet",
-		    plan_draw(s, PLAN_ARRAY, room.width, 0.40 * room.height, false));
+	*set = (struct sheet_set){.n = 1};
 	add_words(set, s, "Field sheet", words_field, false);
+	set->page[0] = (struct sheet_page){
+		.name = "Field sheet",
+		.drawing = plan_draw(s, PLAN_ARRAY, room.width,
+				     field_drawing_share(set->page[1].document) * room.height,
+				     false)};
 	return whole(set);
 }
 
@@ -106,11 +89,7 @@ bool sheets_build(struct sheet_set *set, const struct sheet *s, const struct she
 {
 	*set = (struct sheet_set){0};
 	add_words(set, s, "Job, code basis and verdict", words_cover, true);
-	add_view(set, s, request->paper, "plan");
-	if (has_layout(s))
-		add_view(set, s, request->paper, "layout");
-	add_view(set, s, request->paper, "attachment");
-	add_view(set, s, request->paper, "pipe");
+	sheet_views_add(set, s, request->paper);
 	struct document *notes = document_create(NULL);
 
 	if (notes)
@@ -232,7 +211,7 @@ int sheets_write_html(FILE *f, const struct sheet_set *set, const struct sheet *
 		name[i] = set->page[i].name;
 	html_contents(f, name, set->n);
 	for (int i = 0; i < set->n; i++) {
-		html_sheet_begin(f, i + 1, name[i]);
+		html_sheet_begin(f, i + 1, name[i], set->page[i].drawing && !is_field(set));
 		if (set->page[i].document)
 			html_document(f, set->page[i].document);
 		else

@@ -9,7 +9,7 @@
 #include "sheet/pdf.h"
 #include "sheet/sheet.h"
 
-#define SHEETS_MAX 16
+#define SHEETS_MAX 32
 
 struct sheet_page {
 	const char *name;
@@ -38,6 +38,14 @@ bool sheets_build(struct sheet_set *set, const struct sheet *s,
  * nothing of the kind. */
 bool sheets_build_view(struct sheet_set *set, const struct sheet *s,
 		       const struct sheet_request *request, const char *view);
+/* sheet_views.c. The words: "plan", "layout" ... and "pipe-2" for the second pipe. */
+bool sheet_view_known(const char *word);
+/* False if the job has nothing to draw there. */
+bool sheet_view_exists(const struct sheet *s, const char *word);
+/* Adds that drawing, or all of the set one after the other; pipes that are alike only once. */
+void sheet_view_add(struct sheet_set *set, const struct sheet *s, enum paper paper,
+		    const char *word);
+void sheet_views_add(struct sheet_set *set, const struct sheet *s, enum paper paper);
 /* One page to take up the ladder. */
 bool sheets_build_field(struct sheet_set *set, const struct sheet *s,
 			const struct sheet_request *request);

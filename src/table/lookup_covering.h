@@ -4,6 +4,8 @@
 #ifndef RP_TABLE_LOOKUP_COVERING_H
 #define RP_TABLE_LOOKUP_COVERING_H
 
+#include <stdbool.h>
+
 #include "step/step.h"
 #include "table/tables.h"
 
@@ -19,5 +21,20 @@ const struct covering_row *covering_row(const char *key);
    struct covering_plate_row { const char *key; enum covering_plate_laid laid; enum covering_plate_batten batten;
    double rise_from_in, rise_below_in, plate_down_in, plate_side_in, plate_width_in; } */
 const struct covering_plate_row *covering_plate_row(const char *key, double rise);
+
+/* Largest exposure of wood of this length (in), grade and rise; NULL: none is printed.
+   struct covering_exposure_row { const char *key; double length_in; int grade; double rise_from_in, rise_below_in; const char *where; double most_in; } */
+const struct covering_exposure_row *covering_exposure_row(const char *key, double length, int grade, double rise);
+
+/* Whether the table has this covering at all. */
+bool covering_exposure_listed(const char *key);
+
+/* Least lap at this rise. struct covering_lap_row { const char *key; enum covering_lap_lap lap;
+   double rise_from_in, rise_below_in, least_in; } */
+const struct covering_lap_row *covering_lap_row(const char *key, double rise);
+
+/* Joints between pieces; NULL: a sheet without any, or unknown. struct covering_joint_row { const char *key, *joint;
+   enum covering_joint_usual usual; double own_in, cover_in; } cover_in NAN: no rule. */
+const struct covering_joint_row *covering_joint_row(const char *key);
 
 #endif

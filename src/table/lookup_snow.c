@@ -75,6 +75,14 @@ const struct snow_slippery_row *snow_slippery_row(const char *surface)
 	return NULL;
 }
 
+const struct snow_ground_alaska_row *snow_ground_alaska_row(const char *place)
+{
+	for (size_t i = 0; i < TABLE_SNOW_GROUND_ALASKA_COUNT; i++)
+		if (same_key(table_snow_ground_alaska[i].place, place))
+			return &table_snow_ground_alaska[i];
+	return NULL;
+}
+
 const struct roof_live_row *roof_live_row(void)
 {
 	return &table_roof_live[0];

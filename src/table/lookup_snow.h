@@ -34,6 +34,9 @@ const struct snow_slope_row *snow_slope_row(enum edition e, double Ct, bool slip
    "tile". */
 const struct snow_slippery_row *snow_slippery_row(const char *surface);
 
+/* Ground snow of a place in Alaska, service level: pg_psf. NULL for a place that is not listed. */
+const struct snow_ground_alaska_row *snow_ground_alaska_row(const char *place);
+
 /* Constants of Lr = Lo R1 R2: Lo_psf, Lr_min_psf, A1_ft2, A2_ft2, R1_min, F1, F2, R2_min,
    worker_lb. */
 const struct roof_live_row *roof_live_row(void);

@@ -127,3 +127,21 @@ const struct wind_gcp_row *wind_gcp_row(enum edition e, enum wind_gcp_form form,
 {
 	return wind_gcp_in_block(wind_gcp_block(e, form, slope_deg), zone, sign, curve, A_ft2);
 }
+
+const struct wind_overhang_row *wind_overhang_row(enum edition e, enum wind_overhang_form form,
+						  double slope_deg, const char *zone,
+						  enum wind_overhang_curve curve, double A_ft2)
+{
+	const struct wind_overhang_row *found = NULL;
+
+	for (size_t i = 0; i < TABLE_WIND_OVERHANG_COUNT; i++) {
+		const struct wind_overhang_row *r = &table_wind_overhang[i];
+		const bool above = !at_most(slope_deg, r->slope_gt_deg) || r->slope_gt_deg <= 0.0;
+
+		if (r->edition == e && r->form == form && r->curve == curve && above &&
+		    at_most(slope_deg, r->slope_le_deg) && same_key(r->zone, zone) &&
+		    (found == NULL || r->A1_ft2 <= A_ft2))
+			found = r;
+	}
+	return found;
+}

@@ -62,4 +62,11 @@ const struct wind_gcp_row *wind_gcp_row(enum edition e, enum wind_gcp_form form,
 					const char *zone, enum wind_gcp_sign sign,
 					enum wind_gcp_curve curve, double A_ft2);
 
+/* Net coefficients of roof overhangs, minus: away from the roof; the piece of the curve that holds A_ft2,
+   or the end piece nearest to it. form WIND_OVERHANG_FORM_ANY with zone "soffit": the wall's pressure on the
+   underside, plus. NULL where the edition has no curve for this roof. */
+const struct wind_overhang_row *wind_overhang_row(enum edition e, enum wind_overhang_form form,
+						  double slope_deg, const char *zone,
+						  enum wind_overhang_curve curve, double A_ft2);
+
 #endif

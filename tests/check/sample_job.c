@@ -13,7 +13,8 @@ static void site(struct job *job)
 		                       .snow_exposure = SNOW_PARTIALLY_EXPOSED, .thermal = THERMAL_COLD_VENTILATED,
 		                       .roof_R = (double)NAN };
 	job->building = (struct job_building){ FORM_GABLE, FT(40), FT(28), FT(18), IN(16), IN(12), 0, ENCLOSED,
-		                               ANSWER_NO, PLANE_UNKNOWN, (double)NAN, (double)NAN, ACCESS_LEFT, (double)NAN };
+		                               ANSWER_NO, PLANE_UNKNOWN, (double)NAN, (double)NAN, ACCESS_LEFT, (double)NAN,
+		                               (double)NAN, (double)NAN, (double)NAN, (double)NAN };
 }
 
 static void roof(struct job *job)
@@ -23,13 +24,15 @@ static void roof(struct job *job)
 		                       .built_up = IN(0.375), .deck = DECK_PLYWOOD, .deck_thickness = IN(15.0 / 32),
 		                       .dead_load = PSF(10), .ceiling = CEILING_NONE, .condition = CONDITION_SOUND,
 		                       .woven_valley = (double)NAN, .wall_thickness = (double)NAN,
-		                       .first_seam = (double)NAN };
+		                       .first_seam = (double)NAN, .piece_width = (double)NAN,
+		                       .first_joint = (double)NAN, .joint_course = 1 };
 	strcpy(job->roof.covering, "asphalt-laminated");
 	job->framing = (struct job_framing){ .kind = FRAMING_RAFTER, .breadth = IN(1.5), .depth = IN(5.5),
 		                             .spacing = IN(16), .first = IN(8), .span = FT(11),
 		                             .ridge = RIDGE_BOARD, .ties = ANSWER_YES, .wet = ANSWER_NO,
 		                             .incised = ANSWER_NO };
 	job->framing.brace_spacing = (double)NAN;
+	job->framing.inner_support = job->framing.tail_depth = (double)NAN;
 	job->framing.temperature = job->framing.bearing_length = job->framing.tie_height = (double)NAN;
 	job->framing.sharing = job->framing.allowable_uplift = job->framing.allowable_down = (double)NAN;
 	strcpy(job->framing.species, "Spruce-Pine-Fir");
@@ -60,7 +63,9 @@ static void array(struct job *job)
 		                               .deck_thickness = none, .seam_allowable = none,
 		                               .clip_allowable = none, .clip_screw_allowable = none, .clips = 1,
 		                               .steel_thickness = none, .steel_strength = none };
-	job->rail.weak_section_modulus = job->rail.splice_moment = none;
+	job->fastener.row_spacing = none;
+	job->mount.deck_pitch = IN(6);
+	job->rail.weak_section_modulus = job->rail.splice_moment = job->rail.splice_reach = none;
 }
 
 struct job sample_job(void)
@@ -70,7 +75,8 @@ struct job sample_job(void)
 	memset(&job, 0, sizeof job);
 	site(&job);
 	job.snow = (struct job_snow){ .local_factor = (double)NAN, .W2 = (double)NAN, .guards = ANSWER_NO,
-		                      .lower_roof_width = (double)NAN, .upwind_length = (double)NAN };
+		                      .lower_roof_width = (double)NAN, .upwind_length = (double)NAN,
+		                      .drift_load = (double)NAN, .drift_width = (double)NAN };
 	job.earthquake = (struct job_earthquake){ .SDS = (double)NAN, .Ss = (double)NAN, .Fa = (double)NAN, .ap = 1,
 		                                  .Rp = 1.5, .Ip = 1, .CAR = (double)NAN, .Rpo = (double)NAN,
 		                                  .Hf = (double)NAN, .Rmu = (double)NAN };

@@ -134,7 +134,7 @@ static void test_drift_places(void **state)
 	r.rafter_x[0] = 1;
 	r.array = r.collector[0] = (struct rectangle){0, 2, 2, 4};
 	for (int i = 0; i < 2; i++) {
-		const struct rafter_case k = {&S, 500, i, false, true};
+		const struct rafter_case k = {.k = &S, .roof_snow = 500, .snow_case = i, .array = true};
 
 		rafter_load(&c, &pass, &place, &k, &l);
 		for (size_t u = 0; u < l.rafter.uniforms; u++)

@@ -174,6 +174,206 @@ static void test_seams(void **state)
 	assert_true(has(REMARK_SEAM_CLOSE));
 }
 
+/* Strip shingles 12 in long that show 5 in from 1 in on; the lines at 76 in and 140 in are 15 x 5 + 0 in and 27 x 5 + 4 in
+   up: the lower one stands on the step of course 16 and may be raised by 1 in. Cut-outs every 12 in from 6 in on, each
+   course shifted by 6 in. Rafters stand at 8 + 16 k: 152, 168, 184, 200, 216, 232 in. Course 16 and the one above it have
+   cut-outs at 0 and 6 (of 12): 168 = 14 x 12 and 216 = 18 x 12 lie on one, 152 = 12 x 12 + 8 and 184, 200, 232 lie 2 in off.
+   No other course is better: all have them at 0 and 6. The rafter, 1-1/2 in, leaves 3/4 - 1.5 x 5/16 = 0.28 in. */
+static struct job strips(double shift)
+{
+	struct job job = shingle();
+
+	strcpy(job.roof.covering, "asphalt-strip");
+	job.roof.piece_length = IN(12);
+	job.roof.course_exposure = IN(5);
+	job.roof.first_butt = IN(1);
+	job.roof.joints = JOINTS_REGULAR;
+	job.roof.piece_width = IN(12);
+	job.roof.first_joint = IN(6);
+	job.roof.joint_shift = shift;
+	return job;
+}
+
+static void test_joints(void **state)
+{
+	struct job job = strips(IN(6));
+	const struct pass *p;
+	int near = 0;
+
+	(void)state;
+	job.rail.lower_inset_max = IN(18);
+	p = run(&job);
+	assert_near(p->line[0].y, IN(77), 1e-9);
+	for (int i = 0; i < p->attachments; i++) {
+		const struct attachment *a = &p->attachment[i];
+		const bool on = fabs(remainder(a->x, IN(12))) < 1e-6;
+
+		assert_int_equal(a->course.landing, on ? LANDING_AT_JOINT : LANDING_WELL);
+		assert_true(fabs(fabs(a->course.to_joint) - IN(on ? 0 : 2)) < 1e-9);
+		assert_true(fabs(fabs(a->course.joint_side) - IN(on ? 1.5 : 0)) < 1e-9);
+		assert_false(a->course.side_fits || a->course.line_fits);
+		assert_true(isnan(a->course.joint_up) && isnan(a->course.joint_down));
+		near += on;
+	}
+	assert_true(near > 0);
+	assert_true(has(REMARK_JOINT_CLOSE) && has(REMARK_JOINT_STUCK));
+}
+
+/* Shifted by 3 in: course k has its cut-outs at 6 + 3 (k - 1) of 12. The lower line, inset 17 in, is meant at 77 in, 1 in up
+   in course 16: cut-outs at 6 + 45 = 51, so 3, and at 6 in course 17. Of the rafters 168 and 216 (0 of 12) are 3 in off, 152
+   and 200 (8) are 2 in off the 6, 184 and 232 (4) are 1 in off the 3: 4-1/2 is 1-1/2 in off both, 1/2 in to
+   the right, more than the rafter has. One course up, at 82 in, cut-outs are at 6 and 9: 4 is 2 in off, but 8 is 1 in off, so that
+   two rafters of six are missed there as well and the line stays. */
+static void test_joints_shifted(void **state)
+{
+	struct job job = strips(IN(3));
+	const struct pass *p;
+	int met = 0;
+
+	(void)state;
+	job.rail.lower_inset = IN(17);
+	job.rail.lower_inset_max = IN(22);
+	p = run(&job);
+	assert_near(p->line[0].y, IN(77), 1e-9);
+	for (int i = 0; i < p->line[0].count; i++) {
+		const struct attachment *a = &p->attachment[p->line[0].first + i];
+		const double in = a->x / M_PER_IN;
+
+		if (fabs(in - 184) > 1e-6 && fabs(in - 232) > 1e-6) {
+			assert_int_equal(a->course.landing, LANDING_WELL);
+			continue;
+		}
+		assert_int_equal(a->course.landing, LANDING_AT_JOINT);
+		assert_near(a->course.joint_side, IN(0.5), 1e-9);
+		assert_false(a->course.side_fits);
+		/* next butt at 81 in, so 82 in: 5 in up */
+		assert_near(a->course.joint_up, IN(5), 1e-9);
+		met++;
+	}
+	/* within the range, but a way out only where it does not put as many others on a joint */
+	for (int i = 0; i < p->line[0].count; i++) {
+		const struct attachment *a = &p->attachment[p->line[0].first + i];
+		int others = 0;
+
+		for (int j = 0; j < p->line[0].count; j++) {
+			const double in = p->attachment[p->line[0].first + j].x / M_PER_IN;
+
+			others += fabs(in - 152) < 1e-6 || fabs(in - 200) < 1e-6;
+		}
+		assert_int_equal(a->course.line_fits, a->course.landing == LANDING_AT_JOINT && others < met);
+	}
+	/* no more range than to 81 in: the next course is out of reach */
+	job.rail.lower_inset_max = IN(21);
+	p = run(&job);
+	for (int i = 0; i < p->line[0].count; i++)
+		assert_false(p->attachment[p->line[0].first + i].course.line_fits);
+}
+
+/* Shifted by 4 in the cut-outs are at 6, 10, 2 of 12 in turn, so that rafters at 0, 4 and 8 are 2 in off in every course. Begun
+   1 in further right they are at 7, 11, 3: then 8 is 1 in off the 7, 0 off the 11, 4 off the 3, and each course, with the one
+   above it, misses two rafters of three: no other course is better and the line stays. */
+static void test_joints_equal(void **state)
+{
+	struct job job = strips(IN(4));
+
+	(void)state;
+	run(&job);
+	assert_false(has(REMARK_JOINT_CLOSE));
+	job.roof.first_joint = IN(7);
+	job.rail.lower_inset = IN(17);
+	job.rail.lower_inset_max = IN(40);
+	assert_near(run(&job)->line[0].y, IN(77), 1e-9);
+	assert_true(has(REMARK_JOINT_CLOSE));
+}
+
+/* Slates 16 in wide in half bond: own course alone counts. From 1 in on the joints of odd courses are at 1 of 16, of even
+   ones at 9; rafters at 8 of 16 are 1 in off in every even course and 7 off in every odd one. Exposure 8-1/2 in from 1 in on:
+   76 in is 8 x 8.5 + 7 in, course 9; 140 in is 16 x 8.5 + 3 in, course 17. With the first butt 8-1/2 in further up they are
+   courses 8 and 16: the lower line (7 in up) goes up past the butt to 1 in above it, by 2-1/2 in. */
+static void test_joints_move_the_line(void **state)
+{
+	struct job job = strips(IN(8));
+
+	(void)state;
+	strcpy(job.roof.covering, "slate");
+	job.roof.pitch = atan2(8, 12);
+	job.roof.piece_length = IN(20);
+	job.roof.course_exposure = IN(8.5);
+	job.roof.piece_width = IN(16);
+	job.roof.first_joint = IN(1);
+	assert_int_equal(first_of(run(&job), 0)->course.course, 9);
+	assert_false(has(REMARK_JOINT_CLOSE));
+	job.roof.first_butt = IN(9.5);
+	assert_int_equal(first_of(run(&job), 0)->course.course, 8);
+	assert_true(has(REMARK_JOINT_CLOSE) && has(REMARK_JOINT_STUCK));
+	assert_near(first_of(&r.pass[r.judged], 0)->course.joint_up, IN(2.5), 1e-9);
+	job.rail.lower_inset_max = IN(18.5);
+	job.rail.upper_inset_max = IN(20);
+	assert_near(run(&job)->line[0].y, IN(78.5), 1e-9);
+	/* the upper line, 3 in above its butt at 137 in, goes down to 136 in */
+	assert_near(r.pass[r.judged].line[1].y, IN(136), 1e-9);
+	assert_false(has(REMARK_JOINT_CLOSE));
+	assert_true(has(REMARK_COURSE_MOVED));
+}
+
+static void test_joints_random(void **state)
+{
+	struct job job = shingle();
+
+	(void)state;
+	run(&job);
+	assert_false(has(REMARK_JOINTS_RANDOM));
+	job.roof.joints = JOINTS_RANDOM;
+	run(&job);
+	assert_true(has(REMARK_JOINTS_RANDOM));
+	assert_true(isnan(first_of(&r.pass[r.judged], 0)->course.to_joint));
+	/* a sheet has none to look for */
+	strcpy(job.roof.covering, "epdm");
+	run(&job);
+	assert_false(has(REMARK_JOINTS_RANDOM));
+}
+
+/* IRC 2018 Table R905.7.5(1): 16 in shingles from 4:12 on show 5 in of No. 1, 4 in of No. 2. */
+static void test_cover(void **state)
+{
+	struct job job = shingle();
+
+	(void)state;
+	strcpy(job.roof.covering, "wood-shingle");
+	job.roof.piece_length = IN(16);
+	job.roof.course_exposure = IN(5);
+	run(&job);
+	assert_true(has(REMARK_EXPOSURE_GRADE) && !has(REMARK_EXPOSURE_OVER));
+	job.roof.piece_grade = 1;
+	run(&job);
+	assert_false(has(REMARK_EXPOSURE_GRADE) || has(REMARK_EXPOSURE_OVER));
+	job.roof.piece_grade = 2;
+	run(&job);
+	assert_true(has(REMARK_EXPOSURE_OVER));
+	job.roof.piece_grade = 0;
+	job.roof.course_exposure = IN(5.25);
+	run(&job);
+	assert_true(has(REMARK_EXPOSURE_OVER));
+	job.roof.course_exposure = IN(3.5);
+	run(&job);
+	assert_false(has(REMARK_EXPOSURE_GRADE) || has(REMARK_EXPOSURE_OVER));
+	job.roof.piece_length = IN(20);
+	run(&job);
+	assert_true(has(REMARK_EXPOSURE_UNLISTED));
+	/* slate at 5:12 wants 4 in: 20 in at 8-1/2 in has 3, at 8 in 4; from 8:12 on 3 do */
+	strcpy(job.roof.covering, "slate");
+	job.roof.course_exposure = IN(8.5);
+	run(&job);
+	assert_true(has(REMARK_LAP_SHORT));
+	job.roof.course_exposure = IN(8);
+	run(&job);
+	assert_false(has(REMARK_LAP_SHORT));
+	job.roof.course_exposure = IN(8.5);
+	job.roof.pitch = atan2(8, 12);
+	run(&job);
+	assert_false(has(REMARK_LAP_SHORT));
+}
+
 /* Wherever the courses begin: a line is never moved out of its range, and the way told does land
  * well. */
 static void test_every_start(void **state)
@@ -192,9 +392,9 @@ static void test_every_start(void **state)
 			const struct course_place *c = &first_of(p, l)->course;
 
 			if (c->landing == LANDING_WELL)
-				assert_true(c->below > IN(1) - 1e-9);
+				assert_true(c->below > IN(1) - 1e-9 && c->above > IN(1) - 1e-9);
 			else
-				assert_true(c->below < IN(1) && c->move_down > 0 &&
+				assert_true((c->below < IN(1) || c->above < IN(1)) && c->move_down > 0 &&
 					    c->move_up > 0 && !c->can_move);
 		}
 	}
@@ -220,6 +420,12 @@ int main(void)
 		cmocka_unit_test(test_unmeasured),
 		cmocka_unit_test(test_battens),
 		cmocka_unit_test(test_seams),
+		cmocka_unit_test(test_joints),
+		cmocka_unit_test(test_joints_shifted),
+		cmocka_unit_test(test_joints_equal),
+		cmocka_unit_test(test_joints_move_the_line),
+		cmocka_unit_test(test_joints_random),
+		cmocka_unit_test(test_cover),
 		cmocka_unit_test(test_every_start),
 		cmocka_unit_test(test_plate_rows),
 	};

@@ -46,6 +46,7 @@ static void try_all(struct brute *b)
 	static struct result r;
 	static struct pass pass;
 
+	layout.block = b->found->block.kind;
 	for (unsigned lower = 0; lower < 1u << b->count; lower++)
 		for (unsigned upper = 0; upper < 1u << b->count; upper++) {
 			const int n = fill(&layout, 0, lower, b->low, b->count) +
@@ -204,10 +205,79 @@ static void test_keep_clear(void **state)
 	}
 }
 
+/* The same with places on blocks between rafters, of the kind that was chosen. */
+static void test_every_layout_on_blocks(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	uint64_t seed = 21;
+	int holding = 0;
+
+	for (int i = 0; i < 16; i++) {
+		struct job job = random_job(&seed);
+
+		job.site.ground_snow = 0;
+		job.framing.spacing = IN(between(&seed, 38, 48));
+		job.framing.depth = IN(11.25);
+		strcpy(job.framing.species, "Douglas Fir-Larch");
+		strcpy(job.framing.grade, "Select Structural");
+		job.framing.brace_spacing = FT(2);
+		job.mount.max_spacing = IN(between(&seed, 24, 36));
+		job.mount.between = BETWEEN_BLOCKING;
+		strcpy(job.mount.block_size, "4x6");
+		strcpy(job.mount.block_species, "Douglas Fir-Larch");
+		strcpy(job.mount.block_grade, "No.2");
+		check_run(&job, &r, &w);
+		const struct pass *p = &r.pass[r.judged];
+
+		if (r.block.kind == 0 || !p->holds)
+			continue;
+		const struct brute b = brute_of(&job, &r);
+
+		holding++;
+		assert_true(r.search.settled);
+		assert_int_equal(p->attachments, b.fewest);
+		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+	}
+	assert_true(holding > 3);
+}
+
+/* Rafters in one piece over an inner support: a foot in one span relieves the other. */
+static void test_every_layout_one_piece(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	uint64_t seed = 22;
+	int holding = 0;
+
+	for (int i = 0; i < 16; i++) {
+		struct job job = random_job(&seed);
+
+		job.framing.depth = IN(between(&seed, 0, 1) < 0.5 ? 5.5 : 7.25);
+		job.framing.inner_support = FT(between(&seed, 6, 9));
+		job.framing.continuous = ANSWER_YES;
+		check_run(&job, &r, &w);
+		const struct pass *p = &r.pass[r.judged];
+		const struct brute b = brute_of(&job, &r);
+
+		if (b.fewest == 2 * MOST) {
+			assert_false(p->holds);
+			continue;
+		}
+		holding++;
+		assert_true(p->holds);
+		assert_int_equal(p->attachments, b.fewest);
+		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+	}
+	assert_true(holding > 3);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(test_every_layout),
+		cmocka_unit_test(test_every_layout), cmocka_unit_test(test_every_layout_on_blocks), cmocka_unit_test(test_every_layout_one_piece),
 		cmocka_unit_test(test_wanted_holes),
 		cmocka_unit_test(test_keep_clear),
 	};

@@ -223,10 +223,22 @@ static void every_covering_has_the_safety_parts(void **state)
 	assert_int_equal(coverings, 23);
 }
 
+/* Every drawing of a refusal shows the wall that is opened in place of the roof. */
+static void only_walls(const xmlNode *root)
+{
+	for (const xmlNode *n = first(root); n; n = next(n))
+		if (named(n, "drawing")) {
+			xmlChar *of = xmlGetProp(n, (const xmlChar *)"of");
+
+			assert_string_equal((const char *)of, "wall");
+			xmlFree(of);
+		}
+}
+
 /* A refusal tells nobody how to open the covering. */
 static void refusals_hold_no_steps(void **state)
 {
-	static const char *const work[] = {"step", "choice", "piece", "drawing", "tools", NULL};
+	static const char *const work[] = {"step", "choice", "piece", "tools", NULL};
 
 	(void)state;
 	for (size_t i = 0; i < files.files; i++) {
@@ -234,6 +246,8 @@ static void refusals_hold_no_steps(void **state)
 
 		for (const char *const *w = work; named(root, "refusal") && *w; w++)
 			assert_null(find(root, *w));
+		if (named(root, "refusal"))
+			only_walls(root);
 	}
 }
 
@@ -432,7 +446,7 @@ static void every_drawing_is_handed_out(void **state)
 		for (int d = 0; d < 4; d++) {
 			seen = 0;
 			if (guide_drawing(lib, &request, of[d / 2], view[d % 2], &sink)) {
-				assert_true(seen >= 4);
+				assert_true(seen >= 2);
 				drawings++;
 			}
 		}

@@ -38,7 +38,8 @@ static int tear_down(void **state)
 static const char *notes(const char *key, const struct guide_sizes *sizes, enum unit_system units,
 			 enum guide_depth depth)
 {
-	const struct guide_request request = {key, sizes, units, depth};
+	const struct guide_request request = {
+		.key = key, .sizes = sizes, .units = units, .depth = depth};
 	const struct guide_sink sink = seen_sink(&seen);
 	struct problem_list problems = {0};
 

@@ -101,6 +101,29 @@ static void test_sizes(void **state)
 	assert_true(missing("fastener.diameter") && missing("fastener.length"));
 }
 
+/* Rows share a foot's screws alike, and two of them stand apart. */
+static void test_rows(void **state)
+{
+	static const char *const alike[] = {"fastener.count=4", "fastener.rows=2",
+					    "fastener.spacing=2 in", "fastener.row-spacing=1 in",
+					    NULL},
+				 *const side_by_side[] = {"fastener.count=2", "fastener.rows=2",
+							  "fastener.row-spacing=1 in", NULL},
+				 *const odd[] = {"fastener.count=3", "fastener.rows=2",
+						 "fastener.spacing=2 in",
+						 "fastener.row-spacing=1 in", NULL},
+				 *const untold[] = {"fastener.count=4", "fastener.rows=2",
+						    "fastener.spacing=2 in", NULL};
+
+	(void)state;
+	assert_true(read_with(alike));
+	assert_true(read_with(side_by_side)); /* one in each row: nothing along the rafter */
+	assert_false(read_with(odd));
+	assert_int_equal(problems.item[0].code, PROBLEM_DISAGREE);
+	assert_false(read_with(untold));
+	assert_true(missing("fastener.row-spacing"));
+}
+
 static void test_reasons(void **state)
 {
 	static const char *const sharing[] = {"framing.sharing=0.3", NULL},
@@ -120,12 +143,46 @@ static void test_reasons(void **state)
 	assert_true(missing("framing.report"));
 }
 
+/* Inner supports, tails, and the ends of blocks. The example's house is 28 ft wide, its rafters 5-1/2 in deep. */
+static void test_framing(void **state)
+{
+	static const struct {
+		bool read;
+		const char *set[SET_MAX], *missing;
+	} row[] = {
+		{true, {"framing.inner-support=8 ft"}, NULL},
+		{true, {"framing.inner-support=13 ft", "framing.continuous=no"}, NULL},
+		{false, {"framing.inner-support=13 ft 1 in"}, NULL},
+		{false, {"framing.continuous=yes"}, "framing.inner-support"},
+		{true, {"framing.tail-depth=5-1/2 in"}, NULL},
+		{false, {"framing.tail-depth=6 in"}, NULL},
+		{true, {"mount.between=blocking", "mount.block-size=4 X 6"}, NULL},
+		{false, {"mount.block-size=4x7"}, NULL},
+		{false, {"mount.block-report=Report 9"}, "mount.block-end-uplift"},
+		{false,
+		 {"mount.block-end-uplift=300 lb", "mount.block-end-down=500 lb",
+		  "mount.block-end-slope=250 lb"},
+		 "mount.block-report"},
+		{true,
+		 {"mount.block-end-uplift=300 lb", "mount.block-end-down=500 lb",
+		  "mount.block-end-slope=250 lb", "mount.block-report=Report 9"},
+		 NULL},
+	};
+
+	(void)state;
+	for (size_t i = 0; i < sizeof row / sizeof *row; i++)
+		if (read_with(row[i].set) != row[i].read ||
+		    (row[i].missing && !missing(row[i].missing)))
+			fail_msg("row %d: %s", (int)i, row[i].set[0]);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(test_each_kind),
 		cmocka_unit_test(test_sizes),
-		cmocka_unit_test(test_reasons),
+		cmocka_unit_test(test_rows), cmocka_unit_test(test_reasons),
+		cmocka_unit_test(test_framing),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

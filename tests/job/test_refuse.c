@@ -149,6 +149,8 @@ static const struct {
 	{"</job>", "<earthquake Fa=\"1\"/></job>", PROBLEM_MISSING, "earthquake.Ss, earthquake.Fa", "both"},
 	{"</job>", "<snow local-factor=\"0.8\"/></job>", PROBLEM_MISSING, "snow.local-rule",
 	 "name of the rule"},
+	{"</job>", "<snow drift-load=\"20 psf\"/></job>", PROBLEM_MISSING, "snow.drift-load, snow.drift-width", "both"},
+	{"</job>", "<snow drift-load=\"20 psf\" drift-width=\"6 ft\"/></job>", PROBLEM_MISSING, "snow.drift-source", "page"},
 	{"</job>", "<snow lower-roof=\"yes\"/></job>", PROBLEM_MISSING, "snow.lower-roof-width",
 	 "level width"},
 	{"<fastener", "<fastener count=\"2\"", PROBLEM_MISSING, "fastener.spacing", "2 in"},

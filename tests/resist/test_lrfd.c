@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 /* LRFD of wood and aluminium. KF and phi typed a second time from NDS-2018 Tables 2.3.5 and 2.3.6
-   (connections from memory), and what NDS Appendix N says of them: KF phi is 2.16 for
+   and what NDS Appendix N says of them: KF phi is 2.16 for
    strengths, 1.5 for E'min and bearing across the grain, so that LRFD at lambda 0.8 meets ASD at
    CD 1.15 for a load factor near 1.5. */
 #include "near.h"

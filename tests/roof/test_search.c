@@ -86,6 +86,21 @@ static double rafter(void *context, int rafter, const struct search_layout *layo
 	return r->base[rafter] + carried / r->strength[rafter];
 }
 
+static double meet(void *context, int rafter, const struct search_foot *foot, int feet)
+{
+	const struct roof *r = context;
+	double carried = 0;
+
+	for (int i = 0; i < feet; i++) {
+		const struct search_line *l = &r->line[foot[i].line];
+		const int a = foot[i].a, c = foot[i].c;
+
+		carried += (c < 0 ? l->x1 : (r->x[rafter] + r->x[c]) / 2) -
+			   (a < 0 ? l->x0 : (r->x[a] + r->x[rafter]) / 2);
+	}
+	return r->base[rafter] + carried / r->strength[rafter];
+}
+
 static double uneven_of(const struct roof *r, const struct search_layout *layout)
 {
 	double sum = 0;
@@ -107,6 +122,9 @@ static bool stands(const struct roof *r, int line, const struct search_layout *l
 {
 	const struct search_line *l = &r->line[line];
 	int at[LINES + 1] = {0};
+
+	if (layout->count[line] < l->least)
+		return false;
 
 	for (int i = 0; i < line; i++)
 		at[i + 1] = at[i] + layout->count[i];
@@ -138,6 +156,7 @@ static double accept_ratio(void *context, const struct search_layout *layout)
 /* Every subset of every line's places; what was best for each number of feet. */
 struct brute {
 	const struct roof *r;
+	double (*accept)(void *context, const struct search_layout *layout);
 	double ratio[LINES * PLACES + 1], uneven[LINES * PLACES + 1];
 };
 
@@ -146,7 +165,7 @@ static void try_all(struct brute *b, struct search_layout layout, int line)
 	const struct search_line *l = &b->r->line[line];
 
 	if (line == b->r->lines) {
-		const double ratio = accept_ratio((void *)(uintptr_t)b->r, &layout),
+		const double ratio = b->accept((void *)(uintptr_t)b->r, &layout),
 			     uneven = uneven_of(b->r, &layout);
 
 		if (ratio < b->ratio[layout.feet] * (1 - 1e-9) ||
@@ -209,6 +228,8 @@ static struct roof random_roof(uint64_t *seed)
 		for (int i = 0; i < r.rafters; i++)
 			if (random_between(seed, 0, 1) < 0.9)
 				s->place[s->places++] = (unsigned char)i;
+		if (random_between(seed, 0, 1) < 0.3)
+			s->least = whole_between(seed, 3, 4);
 		if (l > 0 && random_between(seed, 0, 1) < 0.2) {
 			*s = r.line[0];
 			s->copies = 0;
@@ -228,10 +249,12 @@ static void compare(const struct roof *r, const struct brute *b, int feet, doubl
 					 .floor = 0,
 					 .grows = true,
 					 .rafters_add = true,
+					 .even = true,
 					 .context = (void *)(uintptr_t)r,
 					 .cost = cost,
 					 .whole = whole,
 					 .rafter = rafter,
+					 .meet = meet,
 					 .accept = accept_ratio};
 	long work = 100000000;
 
@@ -257,7 +280,7 @@ static void test_every_subset(void **state)
 
 	for (int i = 0; i < 150; i++) {
 		const struct roof r = random_roof(&seed);
-		struct brute b = {.r = &r};
+		struct brute b = {.r = &r, .accept = accept_ratio};
 
 		for (int n = 0; n <= LINES * PLACES; n++)
 			b.ratio[n] = b.uneven[n] = HUGE_VAL;
@@ -269,6 +292,94 @@ static void test_every_subset(void **state)
 		}
 	}
 	assert_true(held > 100); /* the roofs are not all hopeless */
+}
+
+/* Each foot takes its plain share and no more: then what single feet and those that meet tell is the
+   whole truth, and the number of feet must come out exactly, with and without the help of longer
+   bays never being better. */
+static double plain_whole(void *context, int line, const unsigned char *rafter, int count,
+			  double *width)
+{
+	const struct roof *r = context;
+	const struct search_line *l = &r->line[line];
+	double ratio = 0;
+
+	for (int i = 0; i < count; i++) {
+		const int a = i > 0 ? rafter[i - 1] : -1, c = i + 1 < count ? rafter[i + 1] : -1;
+		const double left = a < 0 ? r->x[rafter[i]] - l->x0 : r->x[rafter[i]] - r->x[a];
+		const double right = c < 0 ? l->x1 - r->x[rafter[i]] : r->x[c] - r->x[rafter[i]];
+
+		if ((a >= 0 && left > l->bay) || (c >= 0 && right > l->bay) ||
+		    fmax(a < 0 ? left : 0, c < 0 ? right : 0) > l->cantilever)
+			return HUGE_VAL;
+		width[i] = left / (a < 0 ? 1 : 2) + right / (c < 0 ? 1 : 2);
+		ratio = fmax(ratio, r->foot[rafter[i]] / (1 + 0.05 * width[i]) * width[i]);
+	}
+	return ratio;
+}
+
+static double plain_accept(void *context, const struct search_layout *layout)
+{
+	const struct roof *r = context;
+	double width[LINES * PLACES], ratio = 0;
+
+	for (int l = 0, at = 0; l < r->lines; at += layout->count[l], l++)
+		ratio = fmax(ratio, plain_whole(context, l, &layout->rafter[at], layout->count[l],
+						&width[at]));
+	for (int i = 0; i < layout->feet; i++)
+		ratio = fmax(ratio, rafter(context, layout->rafter[i], layout, r->lines, width));
+	return ratio;
+}
+
+static void test_fewest(void **state)
+{
+	(void)state;
+	static struct search_state s;
+	uint64_t seed = 99;
+	int none = 0, coupled = 0;
+
+	for (int i = 0; i < 150; i++) {
+		struct roof r = random_roof(&seed);
+		struct brute b = {.r = &r, .accept = plain_accept};
+		int fewest = 0;
+
+		r.moment = 0;
+		for (int k = 0; k < r.rafters; k++)
+			r.strength[k] *= 0.6;
+		for (int n = 0; n <= LINES * PLACES; n++)
+			b.ratio[n] = b.uneven[n] = HUGE_VAL;
+		try_all(&b, (struct search_layout){0}, 0);
+		while (fewest <= LINES * PLACES && !(b.ratio[fewest] <= 1))
+			fewest++;
+		for (int grows = 0; grows < 2; grows++) {
+			const struct search_problem p = {.x = r.x,
+							 .lines = r.lines,
+							 .line = r.line,
+							 .grows = grows,
+							 .rafters_add = true,
+					 .even = true,
+							 .context = &r,
+							 .cost = cost,
+							 .whole = plain_whole,
+							 .rafter = rafter,
+							 .meet = meet,
+							 .accept = plain_accept};
+			long work = 100000000;
+			const int n = search_fewest(&p, 1, &work, &s);
+
+			assert_true(work > 0);
+			if (fewest > LINES * PLACES) {
+				assert_true(n > SEARCH_FEET_MAX);
+				none++;
+				continue;
+			}
+			assert_int_equal(n, fewest);
+			assert_int_equal(s.layout.feet, fewest);
+			assert_true(plain_accept(&r, &s.layout) <= 1 + 1e-9);
+			coupled += n > search_least(&p, 1, &s);
+		}
+	}
+	assert_true(none > 10 && none < 250 && coupled > 10);
 }
 
 /* Two lines that one rafter cannot bear together: the search staggers them of its own accord. */
@@ -300,10 +411,12 @@ static void test_staggers(void **state)
 					 .line = r.line,
 					 .grows = true,
 					 .rafters_add = true,
+					 .even = true,
 					 .context = &r,
 					 .cost = cost,
 					 .whole = whole,
 					 .rafter = rafter,
+					 .meet = meet,
 					 .accept = accept_ratio};
 
 	search_best(&p, 4, 1, &work, &s);
@@ -330,10 +443,12 @@ static void test_effort(void **state)
 					 .line = r.line,
 					 .grows = true,
 					 .rafters_add = true,
+					 .even = true,
 					 .context = (void *)(uintptr_t)&r,
 					 .cost = cost,
 					 .whole = whole,
 					 .rafter = rafter,
+					 .meet = meet,
 					 .accept = accept_ratio};
 	long work = 1;
 
@@ -346,6 +461,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(test_every_subset),
+		cmocka_unit_test(test_fewest),
 		cmocka_unit_test(test_staggers),
 		cmocka_unit_test(test_effort),
 	};

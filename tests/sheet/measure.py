@@ -5,8 +5,10 @@
 measure.py svg|dxf|pdf PROGRAM EXAMPLES
 
 svg, dxf: distances between marks, from the file alone, against what the check computes; text inside the page; labels apart.
-pdf: text inside the page, words apart, typefaces embedded, pages as told, bookmarks, language, the same bytes twice, a date
-only where SOURCE_DATE_EPOCH gives one.  Needs poppler's pdffonts, pdfinfo and pdftotext."""
+pdf: text inside the page, words apart, typefaces embedded, pages as told, bookmarks, title, language, room for a seal, the
+same bytes twice, a date only where SOURCE_DATE_EPOCH gives one.  Needs poppler's pdffonts, pdfinfo, pdftohtml and
+pdftotext."""
+import html
 import json
 import math
 import os
@@ -15,10 +17,11 @@ import re
 import subprocess
 import sys
 import tempfile
+import unicodedata
 import xml.etree.ElementTree as tree
 
 SVG = "{http://www.w3.org/2000/svg}"
-VIEWS = ["plan", "layout", "attachment", "pipe"]
+VIEWS = ["site", "plan", "layout", "rack", "attachment", "pipe", "flashing"]
 faults = []
 
 
@@ -83,7 +86,10 @@ def measure_svg(program, job, folder):
     report = check_of(program, job)
     for view in VIEWS:
         out = folder / f"{view}.svg"
-        if view == "pipe" and "<pipe" not in job.read_text(encoding="utf-8"):
+        text = job.read_text(encoding="utf-8")
+        if (view == "pipe" and "<pipe" not in text) or (view == "rack" and 'tilt="' not in text):
+            refused = run(program, "draw", job, "--view", view, "-o", out, want=(3,))
+            expect(b"nothing to draw there" in refused.stderr and not out.exists(), f"{job.name} {view}: drawn from nothing")
             continue
         done = run(program, "draw", job, "--view", view, "-o", out, "--format", "json")
         told = json.loads(done.stdout)["sheets"][0]
@@ -191,11 +197,31 @@ def shrunk(word):
     return x0 + 0.02 * dx, y0 + 0.22 * dy, x1 - 0.02 * dx, y1 - 0.2 * dy, text
 
 
+def measure_bookmarks(path, names, where):
+    """Each sheet told has a bookmark, numbered in order, to the page that bears its name; headings stand below."""
+    root = tree.fromstring(tool("pdftohtml", "-xml", "-i", "-stdout", str(path)).encode("utf-8"))
+    top = [item for item in root.find("outline") if item.tag == "item"]
+    expect([item.text for item in top] == [f"{i}  {name}" for i, name in enumerate(names, 1)],
+           f"{where}: bookmarks {[item.text for item in top]} for {names}")
+    below = root.findall("outline/outline/item")
+    expect(len(below) > 10, f"{where}: {len(below)} bookmarks for headings")
+    # NFKC: a ligature counts as its letters
+    pages = [unicodedata.normalize("NFKC", html.unescape(" ".join(w[4] for w in words))) for _, _, words in pdf_words(path)]
+    for item in top + below:
+        page = pages[int(item.get("page")) - 1]
+        expect(unicodedata.normalize("NFKC", " ".join(item.text.split())) in page, f"{where}: `{item.text}` is not on its page")
+    expect("Room for the seal" in pages[0], f"{where}: no room for a seal on the first page")
+    expect("confirmed before anybody builds on it" in pages[0], f"{where}: text cannot be searched")
+
+
 def measure_pdf(program, job, folder):
     for paper, size in (("letter", {612, 792}), ("a4", {595, 842})):
         out = folder / f"{paper}.pdf"
         told = json.loads(run(program, "sheets", job, "-o", out, "--paper", paper, "--format", "json").stdout)
         measure_file(out, told["pages"], told["fingerprint"], size, f"{job.name} {paper}")
+        measure_bookmarks(out, [sheet["name"] for sheet in told["sheets"]], f"{job.name} {paper}")
+        title = tree.parse(job).getroot().get("title")
+        expect(f"Permit sheets: {title}" in " ".join(tool("pdfinfo", str(out)).split()), f"{job.name} {paper}: no title")
         first = out.read_bytes()
         run(program, "sheets", job, "-o", out, "--paper", paper)
         expect(out.read_bytes() == first, f"{job.name} {paper}: other bytes the second time")
@@ -205,16 +231,17 @@ def measure_pdf(program, job, folder):
     run(program, "field", job, "-o", dated, env={"SOURCE_DATE_EPOCH": "1700000000"})
     info = tool("env", "TZ=UTC", "pdfinfo", "-isodates", str(dated))
     expect("2023-11-14T22:13:20" in info, f"{job.name}: SOURCE_DATE_EPOCH is not the date: {info}")
-    told = json.loads(run(program, "field", job, "-o", dated, "--format", "json").stdout)
-    expect(told["pages"] == 1, f"{job.name}: the field sheet takes {told['pages']} pages")
-    measure_file(dated, 1, told["fingerprint"], {612, 792}, f"{job.name} field")
+    for paper, size in (("letter", {612, 792}), ("a4", {595, 842})):
+        told = json.loads(run(program, "field", job, "-o", dated, "--paper", paper, "--format", "json").stdout)
+        expect(told["pages"] == 1, f"{job.name}: the field sheet takes {told['pages']} pages of {paper}")
+        measure_file(dated, 1, told["fingerprint"], size, f"{job.name} field {paper}")
     page = folder / "sheets.html"
     run(program, "sheets", job, "-o", page)
-    html = page.read_text(encoding="utf-8")
-    expect(html.startswith("<!DOCTYPE html>") and '<html lang="en">' in html, f"{job.name}: html head")
+    text = page.read_text(encoding="utf-8")
+    expect(text.startswith("<!DOCTYPE html>") and '<html lang="en">' in text, f"{job.name}: html head")
     # One file that needs no other: the only address is the name of the SVG namespace.
-    addresses = set(re.findall(r"https?://[^\"' <]+", html)) - {"http://www.w3.org/2000/svg"}
-    expect(not addresses and "src=" not in html and "<script" not in html, f"{job.name}: html asks for {addresses}")
+    addresses = set(re.findall(r"https?://[^\"' <]+", text)) - {"http://www.w3.org/2000/svg"}
+    expect(not addresses and "src=" not in text and "<script" not in text, f"{job.name}: html asks for {addresses}")
 
 
 def measure_file(path, pages, fingerprint, size, where):

@@ -4,8 +4,10 @@
 #include <stdarg.h>
 #include <stddef.h>
 #include <cmocka.h>
+#include <math.h>
 #include <string.h>
 
+#include "near.h"
 #include "sheet/materials.h"
 
 static bool read_text(const char *text, struct prices *prices, struct problem_list *problems)
@@ -74,10 +76,38 @@ static void money(void **state)
 			    "12345678.05");
 }
 
+/* Hand sums; the middle one is a fact of the trade: a two-storey run takes nearly 40 ft one way. */
+static void hose(void **state)
+{
+	static const struct {
+		const char *source;
+		double run;
+		int storeys;
+		double height, offset, want; /* ft */
+	} row[] = {
+		{"as taped, whatever else is given", 42, 2, 9, 20, 42},
+		{"common practice: 2 x 9 + 20, nearly 40", NAN, 2, 9, 20, 38},
+		{"one storey, straight down", NAN, 1, 8, NAN, 8},
+		{"level only", NAN, 0, 9, 12, 12},
+	};
+
+	(void)state;
+	for (size_t i = 0; i < sizeof row / sizeof *row; i++) {
+		const struct job_pipe p = {.run = row[i].run * M_PER_FT,
+					   .storeys = row[i].storeys,
+					   .storey_height = row[i].height * M_PER_FT,
+					   .offset = row[i].offset * M_PER_FT};
+
+		assert_near(pipe_run(&p), row[i].want * M_PER_FT, 1e-12);
+	}
+	assert_true(isnan(pipe_run(&(struct job_pipe){
+		.run = NAN, .storeys = 0, .storey_height = 9 * M_PER_FT, .offset = NAN})));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {cmocka_unit_test(accepted), cmocka_unit_test(refused),
-					   cmocka_unit_test(money)};
+					   cmocka_unit_test(money), cmocka_unit_test(hose)};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

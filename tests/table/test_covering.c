@@ -81,12 +81,89 @@ static void refused_coverings(void **state)
 	assert_true(isnan(covering_row("unknown")->weight_low_psf));
 }
 
+/* Typed a second time from the printed table (IRC 2018 Table R905.7.5(1); the rows of Table R905.8.6): columns 3:12 to
+   below 4:12 and from 4:12 on; 0 is no row. */
+static void exposures(void **state)
+{
+	static const struct {
+		const char *key;
+		double length;
+		int grade;
+		double low, steep;
+	} rows[] = {
+		{"wood-shingle", 16, 1, 3.75, 5},   {"wood-shingle", 16, 2, 3.5, 4},   {"wood-shingle", 16, 3, 3, 3.5},
+		{"wood-shingle", 18, 1, 4.25, 5.5}, {"wood-shingle", 18, 2, 4, 4.5},   {"wood-shingle", 18, 3, 3.5, 4},
+		{"wood-shingle", 24, 1, 5.75, 7.5}, {"wood-shingle", 24, 2, 5.5, 6.5}, {"wood-shingle", 24, 3, 5, 5.5},
+		{"wood-shake", 18, 1, 0, 7.5},      {"wood-shake", 18, 2, 0, 5.5},     {"wood-shake", 18, 3, 0, 0},
+		{"wood-shake", 24, 1, 0, 10},       {"wood-shake", 24, 2, 0, 7.5},     {"wood-shake", 24, 3, 0, 0},
+	};
+	size_t printed = 0;
+
+	(void)state;
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+		for (int steep = 0; steep < 2; steep++) {
+			const double want = steep ? rows[i].steep : rows[i].low;
+			const struct covering_exposure_row *r = covering_exposure_row(
+				rows[i].key, rows[i].length + 0.25, rows[i].grade, steep ? 12 * tan(atan2(4, 12)) : 3.9);
+
+			assert_int_equal(r != NULL, want > 0);
+			if (r) {
+				assert_near(r->most_in, want, 0);
+				printed++;
+			}
+		}
+	assert_int_equal(printed, TABLE_COVERING_EXPOSURE_COUNT);
+	assert_null(covering_exposure_row("wood-shingle", 20, 1, 5));
+	assert_null(covering_exposure_row("wood-shingle", 16, 1, 2.9));
+	assert_true(covering_exposure_listed("wood-shake") && !covering_exposure_listed("slate"));
+}
+
+/* Slate by the three classes of the National Slate Association's manual (2010); 3 in under single-lap tile and 2 in under
+   asphalt by common practice. */
+static void laps(void **state)
+{
+	static const struct {
+		const char *key;
+		double rise, least;
+	} rows[] = {
+		{"slate", 4, 4},  {"slate", 7.9, 4}, {"slate", 8, 3},         {"slate", 19.9, 3},         {"slate", 20, 2},
+		{"clay-s", 5, 3}, {"clay-s", 2.5, 3}, {"concrete-tile", 9, 3}, {"asphalt-laminated", 4, 2}, {"asphalt-strip", 2, 2},
+	};
+
+	(void)state;
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		assert_non_null(covering_lap_row(rows[i].key, rows[i].rise));
+		assert_near(covering_lap_row(rows[i].key, rows[i].rise)->least_in, rows[i].least, 0);
+	}
+	assert_int_equal(covering_lap_row("slate", 5)->lap, COVERING_LAP_LAP_DOUBLE);
+	assert_int_equal(covering_lap_row("clay-s", 5)->lap, COVERING_LAP_LAP_SINGLE);
+	assert_null(covering_lap_row("slate", 3.9));
+	assert_null(covering_lap_row("epdm", 5));
+}
+
+/* Every covering that is laid in courses, tiles or panels has a rule for its joints; sheets have none. */
+static void joint_rows(void **state)
+{
+	(void)state;
+	for (size_t i = 0; i < TABLE_COVERING_PLATE_COUNT; i++) {
+		const struct covering_plate_row *r = &table_covering_plate[i];
+
+		assert_int_equal(covering_joint_row(r->key) != NULL, r->laid != COVERING_PLATE_LAID_SEAMS);
+	}
+	/* the side lap of the code for wood */
+	assert_near(covering_joint_row("wood-shake")->own_in, 1.5, 0);
+	assert_near(covering_joint_row("wood-shingle")->cover_in, 1.5, 0);
+	assert_true(isnan(covering_joint_row("slate")->cover_in));
+	assert_null(covering_joint_row("epdm"));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(values),
 		cmocka_unit_test(every_row),
-		cmocka_unit_test(refused_coverings),
+		cmocka_unit_test(refused_coverings), cmocka_unit_test(exposures),
+		cmocka_unit_test(laps),              cmocka_unit_test(joint_rows),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -131,6 +131,9 @@ static void geometry(void **state)
 		{"withdrawal-only", "edge", 1.5, 1.5},
 		{"withdrawal-only", "end", 4, 4},
 		{"withdrawal-only", "spacing", 4, 4},
+		{"small-screw", "spacing", 5, 10},
+		{"small-screw", "end", 5, 10},
+		{"small-screw", "edge", 2.5, 2.5},
 		{"penetration", "lag-screw", 4, 8},
 		{"penetration", "wood-screw", 6, 10},
 	};
@@ -187,12 +190,41 @@ static void lead_holes(void **state)
 	assert_null(lead_hole_row("bolt", 0.5));
 }
 
+/* Which rows a check must tell: two of NDS-2024 that were not read; none of 2018. */
+static void nds_editions(void **state)
+{
+	static const struct {
+		const char *edition, *subject;
+		enum nds_difference_effect effect;
+	} rows[] = {
+		{"2018", "head-pull-through", NDS_DIFFERENCE_EFFECT_FORMULA_ONLY},
+		{"2018", "nail-withdrawal", NDS_DIFFERENCE_EFFECT_FORMULA_ONLY},
+		{"2018", "threaded-nails", NDS_DIFFERENCE_EFFECT_NONE},
+		{"2018", "incising", NDS_DIFFERENCE_EFFECT_NONE},
+		{"2018", "dowels-and-lumber", NDS_DIFFERENCE_EFFECT_NONE},
+		{"2024", "head-pull-through", NDS_DIFFERENCE_EFFECT_NONE},
+		{"2024", "shear-of-members", NDS_DIFFERENCE_EFFECT_NOT_READ},
+		{"2024", "multi-ply", NDS_DIFFERENCE_EFFECT_NONE},
+		{"2024", "fire", NDS_DIFFERENCE_EFFECT_NONE},
+		{"2024", "dowels-and-lumber", NDS_DIFFERENCE_EFFECT_NOT_READ},
+	};
+
+	(void)state;
+	assert_int_equal(sizeof rows / sizeof *rows, TABLE_NDS_DIFFERENCE_COUNT);
+	for (size_t i = 0; i < TABLE_NDS_DIFFERENCE_COUNT; i++) {
+		assert_string_equal(table_nds_difference[i].edition, rows[i].edition);
+		assert_string_equal(table_nds_difference[i].subject, rows[i].subject);
+		assert_int_equal(table_nds_difference[i].effect, rows[i].effect);
+	}
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(lag_dimensions),
 		cmocka_unit_test(bending_yield),
 		cmocka_unit_test(geometry),
+		cmocka_unit_test(nds_editions),
 		cmocka_unit_test(lead_holes),
 	};
 

@@ -4,6 +4,7 @@
 #include "resist/lumber.h"
 #include "resist/member.h"
 #include "resist/rafter.h"
+#include "table/lookup_wood.h"
 #include "us.h"
 
 /* AWC Structural Wood Design Examples 2015/2018, Example E1.2a: Douglas Fir-Larch Select Structural
@@ -225,9 +226,56 @@ static void net_section(void **state)
 	assert_within(100.0 * b.bottom, 93.0, 0.5);
 }
 
+/* NDS Supplement Table 1B for dressed sizes (A, Sx, Ix, Sy); full-sawn and pre-1970 sizes by the same formulas.
+   Tolerance: the last digit, for 3.0625 is printed both ways. */
+static void sections(void **state)
+{
+	static const struct {
+		const char *size;
+		double A, Sx, Ix, Sy;
+	} row[] = {
+		{ "2x4", 5.250, 3.062, 5.359, 1.312 },
+		{ "2x5", 6.750, 5.062, 11.391, 1.688 },
+		{ "2x6", 8.250, 7.562, 20.797, 2.062 },
+		{ "2x8", 10.875, 13.141, 47.635, 2.719 },
+		{ "2x10", 13.875, 21.391, 98.932, 3.469 },
+		{ "2x12", 16.875, 31.641, 177.979, 4.219 },
+		{ "4x4", 12.250, 7.146, 12.505, 7.146 },
+		{ "4x6", 19.250, 17.646, 48.526, 11.229 },
+		{ "4x8", 25.375, 30.661, 111.148, 14.802 },
+		{ "4x10", 32.375, 49.911, 230.840, 18.885 },
+		{ "4x12", 39.375, 73.828, 415.283, 22.969 },
+		{ "2x4-full-sawn", 8.000, 5.333, 10.667, 2.667 },
+		{ "2x6-full-sawn", 12.000, 12.000, 36.000, 4.000 },
+		{ "2x8-full-sawn", 16.000, 21.333, 85.333, 5.333 },
+		{ "2x10-full-sawn", 20.000, 33.333, 166.667, 6.667 },
+		{ "2x12-full-sawn", 24.000, 48.000, 288.000, 8.000 },
+		{ "2x4-pre-1970", 5.891, 3.559, 6.451, 1.595 },
+		{ "2x6-pre-1970", 9.141, 8.569, 24.101, 2.476 },
+		{ "2x8-pre-1970", 12.188, 15.234, 57.129, 3.301 },
+		{ "2x10-pre-1970", 15.438, 24.443, 116.103, 4.181 },
+		{ "2x12-pre-1970", 18.688, 35.818, 205.952, 5.061 },
+	};
+
+	(void)state;
+	for (size_t i = 0; i < sizeof row / sizeof row[0]; i++) {
+		const struct lumber_section_row *r = lumber_section_row(row[i].size);
+		const double in3 = IN(1.0) * IN(1.0) * IN(1.0);
+
+		assert_non_null(r);
+		const struct section s = section_rectangle(NULL, IN(r->b_in), IN(r->d_in)),
+				     side = section_rectangle(NULL, IN(r->d_in), IN(r->b_in));
+
+		assert_within(s.A / (IN(1.0) * IN(1.0)), row[i].A, 0.001);
+		assert_within(s.S / in3, row[i].Sx, 0.001);
+		assert_within(s.I / (in3 * IN(1.0)), row[i].Ix, 0.001);
+		assert_within(side.S / in3, row[i].Sy, 0.001);
+	}
+}
+
 int main(void)
 {
-	const struct CMUnitTest tests[] = { cmocka_unit_test(design_example_e1_2a),
+	const struct CMUnitTest tests[] = { cmocka_unit_test(sections), cmocka_unit_test(design_example_e1_2a),
 		                            cmocka_unit_test(hud_example_5_1),
 		                            cmocka_unit_test(rafter_with_mounts_down),
 		                            cmocka_unit_test(rafter_with_mounts_up),

@@ -120,11 +120,11 @@ static void wide_washer(void **state)
 	(void)state;
 	assert_true(sheet_screw_find(IN(0.25), &j));
 	j.dw = IN(0.5);
-	half = sheet_screw_strength(NULL, &j).pull_over;
+	half = sheet_screw_strength(NULL, &j, false).pull_over;
 	j.dw = IN(0.75);
-	three_quarters = sheet_screw_strength(NULL, &j).pull_over;
+	three_quarters = sheet_screw_strength(NULL, &j, false).pull_over;
 	j.dw = IN(1);
-	one = sheet_screw_strength(NULL, &j).pull_over;
+	one = sheet_screw_strength(NULL, &j, false).pull_over;
 	assert_near(three_quarters / half, 1.5, 1e-12);
 	assert_near(one, three_quarters, 0);
 }
@@ -137,7 +137,7 @@ static void roof_skin(void **state)
 
 	(void)state;
 	assert_true(sheet_screw_find(IN(0.19), &j));
-	assert_true(TO_LB(sheet_screw_strength(NULL, &j).pull_allowed) < 50.0);
+	assert_true(TO_LB(sheet_screw_strength(NULL, &j, false).pull_allowed) < 50.0);
 }
 
 /* Dead load per area of slope is more per area of plan (IRC tables and NDS take spans level): 10

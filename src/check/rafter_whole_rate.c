@@ -1,0 +1,133 @@
+/* SPDX-License-Identifier: MIT */
+/* The rafter as one beam under every case. Snow in the patterns of ASCE/SEI 7 7.5 (from memory):
+   full balanced snow on one end span and half on the rest; half there and full on the rest; full on
+   two neighbouring spans and half on the rest; an overhang counts as a span. Full and half by turns
+   is run as well (safe side). Spared where the clause spares rafters of gables, which have
+   unbalanced snow. */
+#include <math.h>
+#include <string.h>
+
+#include "check/attachment.h"
+#include "check/rafter_whole_stress.h"
+#include "check/rail_pattern.h"
+#include "load/asce7_drift.h"
+
+/* Solves and rates one case; traces it if it is the one asked for. */
+static void one(struct rating *q, const struct rafter_case *k, const double off[], double ice)
+{
+	struct check_value alone[CHECK_COUNT];
+	struct whole_beam b;
+	struct beam_forces f;
+
+	if (!rafter_whole_load(q->c, q->pass, &q->whole, *k, off, ice, &b) ||
+	    !beam_solve_pieces(&b.beam, &f, &b.pieces))
+		return;
+	rafter_whole_stresses(q, q->check, &b, &f, k);
+	if (!q->target)
+		return;
+	memset(alone, 0, sizeof alone);
+	rafter_whole_stresses(q, alone, &b, &f, k);
+	if (!check_same(&alone[q->governs], q->target))
+		return;
+	if (off)
+		snow_half(k->roof_snow, q->trace);
+	q->telling = true;
+	rafter_whole_stresses(q, alone, &b, &f, k);
+	q->telling = false;
+	q->target = NULL;
+}
+
+static void patterns(struct rating *q, const struct rafter_case *k)
+{
+	double factor[WHOLE_PIECES], off[WHOLE_PIECES];
+	const int spans = q->whole.pieces;
+
+	for (int p = 0; spans > 1 && span_pattern(p, spans, factor); p++) {
+		for (int i = 0; i < spans; i++)
+			off[i] = 1 - factor[i];
+		q->at = p;
+		one(q, k, off, 0);
+	}
+	q->at = -1;
+}
+
+static double roof_snow(const struct rating *q, int i)
+{
+	const struct snow_loads *s = &q->c->snow;
+
+	if (!q->array)
+		return i == 0 ? s->ps_before : s->leeward_before;
+	return s->snow[i].roof + s->snow[i].surcharge;
+}
+
+static void with_snow(struct rating *q, const struct load_combination *k, int quake)
+{
+	const int cases = q->array ? q->c->snow.cases : 2;
+
+	for (int s = 0; s < cases; s++) {
+		const struct rafter_case load = {.k = k,
+						 .roof_snow = roof_snow(q, s),
+						 .snow_case = q->array ? s : -1,
+						 .array = q->array,
+						 .quake = quake};
+
+		one(q, &load, NULL, 0);
+		if (s == 0 && quake == 0 && q->whole.supports > 2 && load.roof_snow > 0 &&
+		    !rafter_partial_spared(q->c))
+			patterns(q, &load);
+	}
+	if (q->c->ice > 0 && quake == 0 && k->W <= 0 && k->Lr <= 0 &&
+	    (q->whole.low_loaded || q->whole.high_loaded)) {
+		struct load_combination bare = *k; /* with dead load only (7.4.5) */
+
+		bare.S = 0;
+		const struct rafter_case load = {.k = &bare, .snow_case = -1, .array = q->array};
+
+		one(q, &load, NULL, k->S * q->c->ice);
+	}
+}
+
+static void even(struct rating *q, const struct load_combination *k, bool lift, int quake)
+{
+	const struct rafter_case load = {
+		.k = k, .snow_case = -1, .lift = lift, .array = q->array, .quake = quake};
+
+	one(q, &load, NULL, 0);
+}
+
+void rafter_whole_rate(struct context *c, const struct pass *pass, int rafter, bool array,
+		       struct check_value check[CHECK_COUNT], int *pattern,
+		       const struct check_value *target, enum check_id governs, struct trace *trace)
+{
+	struct rating q = {.c = c,
+			   .pass = pass,
+			   .array = array,
+			   .check = check,
+			   .pattern = pattern,
+			   .at = -1,
+			   .target = target,
+			   .governs = governs,
+			   .trace = trace};
+
+	if (!rafter_whole_lay(c, pass, rafter, &q.whole))
+		return;
+	for (int i = 0; i < c->combinations; i++) {
+		const struct load_combination *k = &c->combination[i];
+
+		if (k->W > 0 && k->S <= 0 && k->Lr <= 0 && k->D < 1)
+			even(&q, k, true, 0);
+		if (k->S > 0)
+			with_snow(&q, k, 0);
+		else
+			even(&q, k, false, 0);
+	}
+	for (int i = 0; i < c->quake.combinations && c->quake.known && array; i++)
+		for (int way = -1; way <= 1; way += 2) {
+			const struct load_combination *k = &c->quake.combination[i];
+
+			if (k->S > 0)
+				with_snow(&q, k, way);
+			else
+				even(&q, k, false, way);
+		}
+}

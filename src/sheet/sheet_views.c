@@ -1,0 +1,201 @@
+/* SPDX-License-Identifier: MIT */
+/* The drawings of a set by their words, in the order in which they stand in it. */
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "sheet/flashing_plan.h"
+#include "sheet/plan.h"
+#include "sheet/section.h"
+#include "sheet/sheets.h"
+#include "sheet/site_plan.h"
+
+typedef bool exists_fn(const struct sheet *s, int which);
+typedef struct drawing *draw_fn(const struct sheet *s, int which, double width, double height);
+
+struct view_row {
+	const char *word, *name;
+	exists_fn *exists;
+	draw_fn *draw;
+};
+
+static bool always(const struct sheet *s, int which)
+{
+	(void)s;
+	(void)which;
+	return true;
+}
+
+static bool has_layout(const struct sheet *s, int which)
+{
+	(void)which;
+	return s->r->passes > 0 && s->pass->attachments > 0;
+}
+
+static bool has_pipe(const struct sheet *s, int which)
+{
+	return section_exists(s, SECTION_OF_PIPE, which);
+}
+
+static bool has_rack(const struct sheet *s, int which)
+{
+	return section_exists(s, SECTION_OF_RACK, which);
+}
+
+static bool has_block(const struct sheet *s, int which)
+{
+	return section_exists(s, SECTION_OF_BLOCK, which);
+}
+
+static bool has_above(const struct sheet *s, int which)
+{
+	(void)which;
+	return flashing_plan_exists(s);
+}
+
+static struct drawing *site(const struct sheet *s, int which, double width, double height)
+{
+	(void)which;
+	return site_plan_draw(s, width, height);
+}
+
+static struct drawing *plan(const struct sheet *s, int which, double width, double height)
+{
+	(void)which;
+	return plan_draw(s, PLAN_WHOLE, width, height, true);
+}
+
+static struct drawing *layout(const struct sheet *s, int which, double width, double height)
+{
+	(void)which;
+	return plan_draw(s, PLAN_ARRAY, width, height, true);
+}
+
+static struct drawing *rack(const struct sheet *s, int which, double width, double height)
+{
+	return section_draw(s, SECTION_OF_RACK, which, width, height);
+}
+
+static struct drawing *attachment(const struct sheet *s, int which, double width, double height)
+{
+	return section_draw(s, SECTION_OF_FOOT, which, width, height);
+}
+
+static struct drawing *block(const struct sheet *s, int which, double width, double height)
+{
+	return section_draw(s, SECTION_OF_BLOCK, which, width, height);
+}
+
+static struct drawing *above(const struct sheet *s, int which, double width, double height)
+{
+	(void)which;
+	return flashing_plan_draw(s, width, height);
+}
+
+static struct drawing *pipe_through(const struct sheet *s, int which, double width, double height)
+{
+	return section_draw(s, SECTION_OF_PIPE, which, width, height);
+}
+
+enum view_id {
+	VIEW_SITE,
+	VIEW_PLAN,
+	VIEW_LAYOUT,
+	VIEW_RACK,
+	VIEW_ATTACHMENT,
+	VIEW_BLOCK,
+	VIEW_PIPE,
+	VIEW_FLASHING,
+	VIEWS
+};
+
+static const struct view_row table[VIEWS] = {
+	[VIEW_SITE] = {"site", "House and place", always, site},
+	[VIEW_PLAN] = {"plan", "Roof plan", always, plan},
+	[VIEW_LAYOUT] = {"layout", "Layout of the attachments", has_layout, layout},
+	[VIEW_RACK] = {"rack", "Tilted row", has_rack, rack},
+	[VIEW_ATTACHMENT] = {"attachment", "Attachment", always, attachment},
+	[VIEW_BLOCK] = {"block", "Foot on a block", has_block, block},
+	[VIEW_PIPE] = {"pipe", "Pipe through the roof", has_pipe, pipe_through},
+	[VIEW_FLASHING] = {"flashing", "Flashing from above", has_above, above},
+};
+
+/* "pipe-3": the third; "pipe" alone is the first. */
+static const struct view_row *find(const char *word, int *which)
+{
+	*which = 0;
+	for (int i = 0; i < VIEWS; i++)
+		if (strcmp(word, table[i].word) == 0)
+			return &table[i];
+	if (strncmp(word, "pipe-", 5) != 0 || word[5] < '1' || word[5] >= '1' + PIPE_MAX || word[6])
+		return NULL;
+	*which = word[5] - '1';
+	return &table[VIEW_PIPE];
+}
+
+bool sheet_view_known(const char *word)
+{
+	int which;
+
+	return find(word, &which) != NULL;
+}
+
+bool sheet_view_exists(const struct sheet *s, const char *word)
+{
+	int which;
+	const struct view_row *row = find(word, &which);
+
+	/* the layout is drawn, without feet, where somebody asks for it by name */
+	return row && (row == &table[VIEW_LAYOUT] || row->exists(s, which));
+}
+
+static void add(struct sheet_set *set, const struct sheet *s, enum paper paper,
+		const struct view_row *row, int which)
+{
+	const struct pdf_room room = pdf_room_of(paper, true);
+
+	set->page[set->n++] =
+		(struct sheet_page){.name = row == &table[VIEW_PIPE] && s->job->pipes > 1
+						    ? sheet_text(s, "%s: P%d", row->name, which + 1)
+						    : row->name,
+				    .drawing = row->draw(s, which, room.width, room.height)};
+}
+
+void sheet_view_add(struct sheet_set *set, const struct sheet *s, enum paper paper,
+		    const char *word)
+{
+	int which;
+	const struct view_row *row = find(word, &which);
+
+	if (row && sheet_view_exists(s, word))
+		add(set, s, paper, row, which);
+}
+
+static bool same(double a, double b)
+{
+	return (isnan(a) && isnan(b)) || fabs(a - b) < 1e-9;
+}
+
+/* Drawn already: an earlier pipe of the same size and heat. */
+static bool drawn(const struct job *job, int pipe)
+{
+	const struct job_pipe *p = &job->pipe[pipe];
+
+	for (int i = 0; i < pipe; i++)
+		if (same(p->diameter, job->pipe[i].diameter) &&
+		    same(p->insulated_diameter, job->pipe[i].insulated_diameter) &&
+		    same(p->temperature, job->pipe[i].temperature))
+			return true;
+	return false;
+}
+
+void sheet_views_add(struct sheet_set *set, const struct sheet *s, enum paper paper)
+{
+	for (int v = 0; v < VIEWS; v++) {
+		const int n = v == VIEW_PIPE ? s->job->pipes : 1;
+
+		for (int i = 0; i < n; i++)
+			if (table[v].exists(s, i) && (v != VIEW_PIPE || !drawn(s->job, i)))
+				add(set, s, paper, &table[v], i);
+	}
+}
