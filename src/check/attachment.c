@@ -14,6 +14,7 @@
 #include "check/fastener.h"
 #include "check/load_case.h"
 #include "check/place.h"
+#include "check/levered.h"
 #include "check/rail_pattern.h"
 #include "check/wind_rule.h"
 
@@ -49,7 +50,8 @@ static double uplift(const double *in)
 
 const struct step step_attachment_uplift = {
 	.name = "attachment-uplift", .symbol = "N", .unit = UNIT_LB, .title = "uplift on an attachment, normal to the roof",
-	.formula = "(fW p - fD d cos theta) A", .clause = { "ASCE/SEI 7 2.3.1, 2.4.1, statics" }, .confidence = DERIVED,
+	.formula = "(fW p - fD d cos theta) A", .clause = { [ASCE7_10] = "ASCE/SEI 7-10 2.3.2, 2.4.1, statics", [ASCE7_16] = "ASCE/SEI 7-16 2.3.1, 2.4.1, statics",
+	            [ASCE7_22] = "ASCE/SEI 7-22 2.3.1, 2.4.1, statics" }, .confidence = DERIVED,
 	.in = { { "fW", UNIT_NONE, "factor of wind in the combination" },
 	        { "p", UNIT_PSF, "wind pressure away from the roof, strength level" },
 	        { "fD", UNIT_NONE, "factor of dead load" },
@@ -70,7 +72,8 @@ static double down(const double *in)
 const struct step step_attachment_down = {
 	.name = "attachment-down", .symbol = "N", .unit = UNIT_LB,
 	.title = "down force on an attachment, normal to the roof",
-	.formula = "(fD d cos theta + fS S cos^2 theta + fW p) A", .clause = { "ASCE/SEI 7 2.3.1, 2.4.1, statics" },
+	.formula = "(fD d cos theta + fS S cos^2 theta + fW p) A", .clause = { [ASCE7_10] = "ASCE/SEI 7-10 2.3.2, 2.4.1, statics", [ASCE7_16] = "ASCE/SEI 7-16 2.3.1, 2.4.1, statics",
+	            [ASCE7_22] = "ASCE/SEI 7-22 2.3.1, 2.4.1, statics" },
 	.confidence = DERIVED,
 	.in = { { "fD", UNIT_NONE, "factor of dead load in the combination" },
 	        { "d", UNIT_PSF, "filled weight of the array per area of slope" },
@@ -93,7 +96,8 @@ static double slope_force(const double *in)
 
 const struct step step_attachment_slope = {
 	.name = "attachment-slope", .symbol = "V", .unit = UNIT_LB, .title = "down-slope force on an attachment",
-	.formula = "(fD d sin theta + fS S sin theta cos theta) A", .clause = { "ASCE/SEI 7 2.3.1, 2.4.1, statics" },
+	.formula = "(fD d sin theta + fS S sin theta cos theta) A", .clause = { [ASCE7_10] = "ASCE/SEI 7-10 2.3.2, 2.4.1, statics", [ASCE7_16] = "ASCE/SEI 7-16 2.3.1, 2.4.1, statics",
+	            [ASCE7_22] = "ASCE/SEI 7-22 2.3.1, 2.4.1, statics" },
 	.confidence = DERIVED,
 	.in = { { "fD", UNIT_NONE, "factor of dead load in the combination" },
 	        { "d", UNIT_PSF, "weight of the array per area of slope" },
@@ -212,7 +216,8 @@ static void press(struct context *c, struct attachment *a, const struct load_cas
 	struct force f = force_of(c, l);
 	const double snow = l->snow < 0 ? 0 : foot_snow(c, a, l->snow, trace);
 	struct load_combination k = *l->k;
-	const double P = k.Lr * rail_worker(c); /* who steps on the array is its only live load */
+	/* who steps on the array is its only live load */
+	const double P = k.Lr * rail_worker(c) * (a->worker_down > 1 ? a->worker_down : 1);
 
 	if (P > 0)
 		k.Lr = 0;
@@ -223,6 +228,20 @@ static void press(struct context *c, struct attachment *a, const struct load_cas
 	f.normal += P * c->cos_theta + f.slope * a->tip;
 	f.slope += P * c->sin_theta + held_force(c, a, l->snow, l->k->S, trace) + l->k->W * a->p_shear * l->area;
 	keep_down(a, l, &f);
+	hold(c, a, l, &f, -f.normal, trace);
+}
+
+/* What presses the rail elsewhere may pull on this foot. */
+static void lever(struct context *c, struct attachment *a, const struct load_case *l, struct trace *trace)
+{
+	struct force f = force_of(c, l);
+
+	if (l->snow >= c->snow.cases || !levered_force(c, a, l->k, l->snow, trace, &f))
+		return;
+	if (l->records && (-f.normal > a->uplift.normal || !a->uplift.combination)) {
+		a->uplift = f;
+		a->uplift.normal = -f.normal;
+	}
 	hold(c, a, l, &f, -f.normal, trace);
 }
 
@@ -257,6 +276,7 @@ static void one_case(struct context *c, struct attachment *a, const struct load_
 	if (l->snow < 0)
 		lift(c, a, l, trace);
 	press(c, a, l, trace);
+	lever(c, a, l, trace);
 }
 
 static double loaded_area(const struct attachment *a)

@@ -132,7 +132,8 @@ static bool ends(struct context *c, struct block_result *r, const char **why)
 	b->grid = (struct block_grid){.columns = 0};
 	if (r->hanger)
 		return true;
-	*why = "a 16d nail through the rafter does not reach far enough into a block.";
+	*why = "a 16d nail through the rafter does not reach far enough into a block; the tested values of a "
+	       "hanger (`mount.block-end-uplift` and those beside it) stand for nails.";
 	if (!nail || !nail_lateral_find(NULL, fmin(b->piece.G, c->G), nail->D_in * M_PER_IN,
 					nail->L_in * M_PER_IN, c->job->framing.breadth, &y))
 		return false;

@@ -10,6 +10,15 @@ bool fastener_is_tested(enum fastener_kind kind)
 	       kind == FASTENER_DECK_MOUNT;
 }
 
+bool check_is_tested(enum check_id id, enum fastener_kind kind)
+{
+	const bool foot = id == CHECK_FOOT_UPLIFT || id == CHECK_FOOT_DOWN || id == CHECK_FOOT_SLOPE ||
+			  id == CHECK_FRAMING_UPLIFT || id == CHECK_FRAMING_DOWN ||
+			  id == CHECK_BLOCK_HANGER;
+
+	return foot || (check_link(id) == LINK_FASTENER && fastener_is_tested(kind));
+}
+
 int case_lists(const struct context *c, struct case_list out[CASE_LIST_MAX])
 {
 	const bool tested = fastener_is_tested(c->job->fastener.kind);

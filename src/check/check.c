@@ -48,6 +48,7 @@ static void prepare(struct context *c, const struct job *job, struct result *r)
 	c->Cg = 1;
 	r->remarks = r->remarks_dropped = r->passes = r->judged = 0;
 	r->shapes = r->rafters = r->collectors = 0;
+	r->rafter_beam.known = r->rail_beam.known = false;
 	r->wind = (struct wind_result){ 0 };
 	r->snow = (struct snow_result){ 0 };
 	r->dead = (struct dead_result){ 0 };
@@ -84,7 +85,8 @@ static bool walk(struct context *c, const struct zone_spacing zone[ZONE_COUNT], 
 		layout_plan(c, zone, bays, &trial);
 		c->r->remarks = said;
 		pass_run(c, &trial, pass);
-		kept = !found || pass->holds || pass->ratio < best;
+		/* what differs in the last bits alone is no better: the layout of fewer feet stays */
+		kept = !found || pass->holds || pass->ratio < best * (1 - 1e-12);
 		if (kept) {
 			found = true;
 			best = pass->ratio;
@@ -156,8 +158,8 @@ static void passes(struct context *c)
 	const bool safe = search(c, &layout, &r->pass[1]);
 
 	if (!c->curve_matters) {
-		r->pass[0] = r->pass[1];
-		r->pass[0].name = c->job->coefficients > 0 ? "coefficients as entered" : "confirmed coefficients";
+		pass_copy(&r->pass[0], &r->pass[1]);
+		r->pass[0].name = c->job->coefficients > 0 ? "coefficients as entered" : "published coefficients";
 		r->passes = 1;
 		return;
 	}

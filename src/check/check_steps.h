@@ -13,6 +13,7 @@
 	S(step_attachment_quake_slope)  \
 	S(step_attachment_held)       \
 	S(step_line_share)            \
+	S(step_rail_line_load)        \
 	S(step_rack_upper)            \
 	S(step_fastener_rows_room)    \
 	S(step_tributary_area)

@@ -9,6 +9,8 @@
 #include "resist/blocking.h"
 #include "resist/lag_lateral.h"
 #include "resist/lumber.h"
+#include "resist/member.h"
+#include "resist/rafter_grid.h"
 #include "resist/sheet_screw.h"
 #include "table/lookup_covering.h"
 
@@ -72,6 +74,24 @@ struct wind_memo {
 	double from, to[WIND_PIECES], w[WIND_PIECES]; /* on plan, m; Pa */
 };
 
+/* Where loads begin, end and act on rafters of one length (rafter_mesh.c). */
+#define MESH_MEMO 4
+#define MESH_PIECES 12
+struct foot_unit {
+	double normal, slope; /* N per m2 of array */
+};
+struct rafter_mesh {
+	int pieces, supports;                     /* supports 0: one span by itself */
+	double start[MESH_PIECES], length[MESH_PIECES];
+	bool room;                                /* else its places are too many */
+	double origin;                            /* what the mesh is measured from, along the slope, m */
+	struct rafter_grid grid;
+	/* right of each cut: which piece of the rafter, under a row, where a row keeps people off */
+	unsigned char piece[BEAM_CUT_MAX], covered[BEAM_CUT_MAX], spared[BEAM_CUT_MAX];
+	double beside[SNOW_CASE_MAX][BEAM_CUT_MAX]; /* snow that the array moves there, Pa on plan */
+	struct foot_unit filled, dry, snow, quake; /* of a foot, by a unit of each load */
+};
+
 /* A rafter as it stands today, which no layout of the feet changes but for the spans that are looked at. */
 #define BEFORE_MEMO 64
 #define BEFORE_SPANS 8
@@ -90,6 +110,13 @@ struct before_memo {
 
 /* Adjusted values of the rafter's lumber for each load duration, likewise. */
 #define LUMBER_MEMO 8
+
+/* Stability of a section against toppling, likewise. */
+#define STABLE_MEMO 16
+struct stable_memo {
+	double depth, lu, Emin, Fb_star;
+	struct stability found;
+};
 
 /* What one lag screw carries under each load duration (LRFD: time effect factor), likewise. */
 struct screw_memo {
@@ -152,6 +179,7 @@ struct context {
 	bool fastener_rated, too_near;
 	struct fastening fastening;          /* kinds other than lag screws */
 	double hole, hole_depth;             /* in the rafter's top edge, m; 0: none */
+	bool edge_held;                      /* a rafter's lower edge needs no more than held ends, if that */
 	double tie_factor;                   /* of raised ties, on the allowed span */
 	double net_share;                    /* of a rafter's section modulus beside the hole; 1: no hole */
 
@@ -168,6 +196,8 @@ struct context {
 	int lumbers;
 	double duration[LUMBER_MEMO];
 	struct lumber_values adjusted[LUMBER_MEMO];
+	int meshes, stables;
+	struct stable_memo stable[STABLE_MEMO];
 	int screws;
 	struct screw_memo carries[LUMBER_MEMO];
 
@@ -182,6 +212,7 @@ struct context {
 	bool blown_known[WIND_MEMO], before_known[BEFORE_MEMO];
 	struct wind_memo blown[WIND_MEMO];
 	struct before_memo before[BEFORE_MEMO];
+	struct rafter_mesh mesh[MESH_MEMO];
 };
 
 void remark_add(struct result *r, enum remark_id id, const double value[3], const char *const text[3]);

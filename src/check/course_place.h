@@ -14,6 +14,31 @@
 	L(AT_SEAM, "too near a seam", "at-seam")                                                   \
 	L(AT_JOINT, "too near a joint", "at-joint")
 
+/* Where flashings keep away from: id, words, key for programs. */
+#define BORDERS(B)                                                                                 \
+	B(VALLEY, "valley", "valley")                                                              \
+	B(WALL, "wall", "wall")                                                                    \
+	B(HIP, "hip", "hip")                                                                       \
+	B(RIDGE, "ridge", "ridge")                                                                 \
+	B(RAKE, "rake", "rake")                                                                    \
+	B(EAVE, "eave", "eave")
+
+enum border {
+#define B(id, words, key) BORDER_##id,
+	BORDERS(B)
+#undef B
+		BORDER_COUNT
+};
+const char *border_words(enum border border);
+const char *border_key(enum border border);
+
+/* From the edge of a foot's flashing (of its hole, where no plate can be sized) to a border, and what it
+   keeps; m, NAN where there is none or it is not known. */
+struct border_room {
+	double distance, least;
+};
+bool border_close(const struct border_room *room);
+
 enum landing {
 #define L(id, words, key) LANDING_##id,
 	LANDINGS(L)
@@ -38,10 +63,13 @@ struct course_place {
 
 	/* joints.c, where the joints repeat: along the eave, positive to the right */
 	double to_joint;             /* from the joint that is nearest for its rule to the hole */
+	bool joint_unseen; /* joints were measured, but not on both sides of this hole */
 	double joint_side;           /* of the foot, until it is clear of them; 0 when it is */
 	bool side_fits;              /* the rafter has that room beside its middle */
 	double joint_up, joint_down; /* of the line, until this foot is clear and lands well */
 	bool line_fits;              /* one of these stays within the clamp range and leaves fewer feet of the line on joints */
+
+	struct border_room border[BORDER_COUNT]; /* border.c */
 };
 
 #endif

@@ -1,16 +1,13 @@
 /* SPDX-License-Identifier: MIT */
-/* Where holes land in the courses of a covering: below which butt, on a batten, beside a seam; and
-   how far a line would have to move along the slope to land well. Geometry alone: a hole in a bad
-   place holds as well, but is harder to keep dry.
+/* Where holes land in the courses of a covering: below which butt, on a batten; and how far a line
+   would have to move along the slope to land well. Geometry alone: a hole in a bad place holds as
+   well, but is harder to keep dry. What each foot finds, and what is said of it: course_place.c.
 
    The butts are counted from roof.first-butt. A piece of one layer (tile) hangs by its head on a
    batten whose upper edge is the head: L above the piece's own butt. Joints beside each other in a course: joints.c. */
 #include "check/courses.h"
 
 #include <math.h>
-#include <string.h>
-
-#include "roof/flashing.h"
 
 #define L(id, words, key) words,
 static const char *const words_of[] = {LANDINGS(L)};
@@ -82,9 +79,7 @@ bool courses_bad_stretch(const struct courses *k, double y, double *low, double 
 	return false;
 }
 
-/* Way from y to the nearest place that is well, up or down the slope; NAN if none is near or it
- * leaves the courses. */
-static double way(const struct courses *k, double y, bool up)
+double courses_way(const struct courses *k, double y, bool up)
 {
 	double at = y, low, high;
 	enum landing why;
@@ -102,7 +97,7 @@ static double way(const struct courses *k, double y, bool up)
 /* The nearest place from y on that is well; y itself if none is within reach (m, up the slope if positive). */
 static double nearest_well(const struct courses *k, double y, double reach)
 {
-	const double move = way(k, y, reach > 0);
+	const double move = courses_way(k, y, reach > 0);
 
 	return move > 0 && at_most(move, fabs(reach)) ? y + copysign(move, reach) : y;
 }
@@ -155,8 +150,7 @@ static double clamp_reach(const struct context *c, const struct line *line)
 	return reach > 0 ? reach * shrink : 0;
 }
 
-/* Where the line would stand by its inset alone. */
-static double meant(const struct context *c, const struct line *line)
+double courses_meant(const struct context *c, const struct line *line)
 {
 	const struct job_rail *rail = &c->job->rail;
 	const struct rectangle *k = &c->r->collector[line->row * c->job->collector.columns];
@@ -167,139 +161,8 @@ static double meant(const struct context *c, const struct line *line)
 
 bool courses_within(const struct context *c, const struct line *line, double y)
 {
-	const double from = meant(c, line), reach = clamp_reach(c, line);
+	const double from = courses_meant(c, line), reach = clamp_reach(c, line);
 
 	return line->rear ? at_least(y, from - reach) && at_most(y, from)
 			  : at_least(y, from) && at_most(y, from + reach);
-}
-
-static void place_in_courses(const struct context *c, const struct courses *k,
-			     const struct line *line, struct course_place *p)
-{
-	double low, high;
-
-	if (!at_least(line->y, k->first))
-		return;
-	p->landing = LANDING_WELL;
-	if (!courses_bad_stretch(k, line->y, &low, &high, &p->landing))
-		return;
-	p->move_up = way(k, line->y, true);
-	p->move_down = way(k, line->y, false);
-	p->can_move = (isfinite(p->move_up) && courses_within(c, line, line->y + p->move_up)) ||
-		      (isfinite(p->move_down) && courses_within(c, line, line->y - p->move_down));
-}
-
-static struct course_place place_of_line(const struct context *c, const struct courses *k,
-					 const struct line *line)
-{
-	const struct flashing_given given = {.theta = c->theta,
-					     .E = k->E > 0 ? k->E : (double)NAN,
-					     .L = k->L,
-					     .first_butt = k->first,
-					     .y = line->y,
-					     .down = k->row ? k->row->plate_down_in * M_PER_IN
-							    : (double)NAN};
-	const struct flashing_foot foot = flashing_foot(NULL, &given);
-	struct course_place p = {.course = foot.course,
-				 .below = foot.butt_up,
-				 .above = foot.above_butt,
-				 .plate_down = (double)NAN,
-				 .plate_up = foot.plate_up,
-				 .plate_side = (double)NAN,
-				 .move_up = (double)NAN,
-				 .move_down = (double)NAN,
-				 .to_seam = (double)NAN,
-				 .to_joint = (double)NAN,
-				 .joint_side = (double)NAN,
-				 .joint_up = (double)NAN,
-				 .joint_down = (double)NAN};
-
-	if (k->row && k->row->laid != COVERING_PLATE_LAID_SEAMS) {
-		p.plate_down = isfinite(foot.plate_up) ? foot.plate_down : given.down;
-		p.plate_side = fmax(k->row->plate_side_in, k->row->plate_width_in / 2) * M_PER_IN;
-	}
-	/* counted from the eave edge courses are only numbered: where the butts lie is not known */
-	if (k->E > 0 && job_given(c->job, FIELD_ROOF_FIRST_BUTT))
-		place_in_courses(c, k, line, &p);
-	return p;
-}
-
-/* A clamp stands on its seam; any other foot of a standing seam roof stands in the pan. Brackets on
-   ribs are the maker's own matter. */
-static void place_in_seams(const struct context *c, const struct courses *k, double x,
-			   struct course_place *p)
-{
-	const double spacing = c->job->roof.seam_spacing, first = c->job->roof.first_seam;
-	const bool clamp = c->job->fastener.kind == FASTENER_SEAM_CLAMP;
-
-	if (!k->row || k->row->laid != COVERING_PLATE_LAID_SEAMS || !(spacing > 0) ||
-	    !isfinite(first))
-		return;
-	p->to_seam = fabs(remainder(x - first, spacing));
-	if (clamp)
-		p->landing = LANDING_WELL;
-	else if (strcmp(c->job->roof.covering, "metal-exposed-fastener") != 0)
-		p->landing =
-			at_least(p->to_seam, COURSE_SEAM_CLEAR) ? LANDING_WELL : LANDING_AT_SEAM;
-}
-
-void courses_fill(const struct context *c, struct pass *pass)
-{
-	const struct courses k = courses_of(c);
-	struct course_place of_line = {0};
-	int line = -1;
-
-	for (int i = 0; i < pass->attachments; i++) {
-		struct attachment *a = &pass->attachment[i];
-
-		if (a->line != line) {
-			line = a->line;
-			of_line = place_of_line(c, &k, &c->line[line]);
-		}
-		a->course = of_line;
-		place_in_seams(c, &k, a->x, &a->course);
-		joints_fill(c, &k, &c->line[line], a->x, &a->course);
-	}
-	joints_settle(c, &k, pass);
-}
-
-static void tell_line(struct context *c, const struct pass *pass, int i)
-{
-	const struct attachment *first = &pass->attachment[pass->line[i].first];
-	const struct course_place *p = &first->course;
-	const double moved = c->line[i].y - meant(c, &c->line[i]);
-	const int last = first->number + pass->line[i].count - 1;
-
-	if (fabs(moved) > 1e-6)
-		REMARK_T(c->r, COURSE_MOVED, (i + 1, fabs(moved)), moved > 0 ? "up" : "down");
-	if (p->landing != LANDING_AT_BUTT && p->landing != LANDING_ON_BATTEN)
-		return;
-	if (isfinite(p->move_down) && !(p->move_up < p->move_down))
-		REMARK_T(c->r, COURSE_CLOSE, (first->number, last, p->move_down),
-			 landing_words(p->landing), "down");
-	else if (isfinite(p->move_up))
-		REMARK_T(c->r, COURSE_CLOSE, (first->number, last, p->move_up),
-			 landing_words(p->landing), "up");
-}
-
-void courses_tell(struct context *c, const struct pass *pass)
-{
-	const struct courses k = courses_of(c);
-	int near = 0, which = 0;
-
-	joints_tell(c, pass);
-	if (k.E > 0 && !job_given(c->job, FIELD_ROOF_FIRST_BUTT)) {
-		REMARK(c->r, COURSE_UNMEASURED, 0);
-		return;
-	}
-	for (int i = 0; i < pass->lines && i < c->lines; i++)
-		if (pass->line[i].count > 0)
-			tell_line(c, pass, i);
-	for (int i = pass->attachments - 1; i >= 0; i--)
-		if (pass->attachment[i].course.landing == LANDING_AT_SEAM) {
-			near++;
-			which = pass->attachment[i].number;
-		}
-	if (near > 0)
-		REMARK(c->r, SEAM_CLOSE, near, which, COURSE_SEAM_CLEAR);
 }

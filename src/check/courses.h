@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* Lines of feet and the courses of the covering. Internal to src/check. */
+/* Lines of feet and the courses of the covering (courses.c, course_place.c). Internal to src/check. */
 #ifndef RP_COURSES_H
 #define RP_COURSES_H
 
@@ -35,6 +35,11 @@ struct courses {
 struct courses courses_of(const struct context *c);
 /* The stretch around y where a hole does not land well; false if it does. */
 bool courses_bad_stretch(const struct courses *k, double y, double *low, double *high, enum landing *why);
+/* Way from y to the nearest place that is well, up or down the slope; NAN if none is near or it leaves
+   the courses. */
+double courses_way(const struct courses *k, double y, bool up);
+/* Where the line would stand by its inset alone. */
+double courses_meant(const struct context *c, const struct line *line);
 /* Number of the course that holds y. */
 int courses_number(const struct courses *k, double y);
 /* True if the line may stand at y. */
@@ -48,6 +53,11 @@ int joints_met(const struct context *c, const struct courses *k, const struct jo
 void joints_fill(const struct context *c, const struct courses *k, const struct line *line, double x, struct course_place *p);
 void joints_settle(const struct context *c, const struct courses *k, struct pass *pass);
 void joints_tell(struct context *c, const struct pass *pass);
+
+/* border.c: room between a foot's flashing and the borders of the roof plane; and who has too little. The
+   valley has a verdict of its own (valley.h). */
+void borders_fill(const struct context *c, const struct courses *k, struct attachment *a);
+void borders_tell(struct context *c, const struct pass *pass);
 
 /* cover.c: whether what shows of a course, and what lies under the next, is what the covering needs at this pitch. */
 void cover_tell(struct context *c);

@@ -9,6 +9,7 @@
 
 #include <math.h>
 
+#include "check/fastener_nail.h"
 #include "check/fastener_trial.h"
 #include "quantity/quantity.h"
 #include "resist/lag_screw.h"
@@ -141,4 +142,5 @@ void fastener_table_fill(const struct fastener_question *q, struct check_workspa
 		}
 	}
 	nearest(q, w, out);
+	out->nail = fastener_nail_compare(q);
 }

@@ -69,6 +69,12 @@ struct miss_row {
 	enum miss_state state[MISS_MAX];
 };
 
+/* For comparison: a smooth nail through the same layers, m, N; D 0: none to compare. */
+struct fastener_nail {
+	double D, L, p; /* p in the rafter */
+	double pull;    /* in withdrawal, adjusted as the screws' */
+};
+
 #define FASTENER_ROW_MAX 64
 struct fastener_table {
 	int rows;
@@ -78,6 +84,7 @@ struct fastener_table {
 	double miss_by[MISS_MAX]; /* 0, 1/4, 1/2, 3/4 in, in m */
 	int least;                /* index of the thinnest, then shortest that holds; -1 none */
 	int nearest;      /* nothing holds: the lowest ratio of those that fit; -1 none */
+	struct fastener_nail nail;
 	double Z_bearing; /* side load of the nearest if nothing stood between plate and wood, N; NAN */
 };
 

@@ -18,17 +18,21 @@ bool joints_of(const struct context *c, struct joint_pattern *p)
 	const struct job_roof *roof = &c->job->roof;
 	const struct covering_joint_row *row = covering_joint_row(roof->covering);
 
+	const bool seen = roof->joints == JOINTS_MEASURED;
+
 	/* without the courses only joints in one line are known */
-	if (!row || roof->joints != JOINTS_REGULAR ||
-	    (roof->joint_shift > 0 && !job_given(c->job, FIELD_ROOF_FIRST_BUTT)))
+	if (!row || (roof->joints != JOINTS_REGULAR && !seen) ||
+	    ((seen || roof->joint_shift > 0) && !job_given(c->job, FIELD_ROOF_FIRST_BUTT)))
 		return false;
 	*p = (struct joint_pattern){.W = roof->piece_width,
 				    .first = roof->first_joint,
 				    .first_course = roof->joint_course,
 				    .s = roof->joint_shift,
 				    .own = row->own_in * M_PER_IN,
-				    .cover = row->cover_in * M_PER_IN};
-	return p->W > 0 && isfinite(p->first);
+				    .cover = row->cover_in * M_PER_IN,
+				    .seen = seen ? roof->joint : NULL,
+				    .seen_count = seen ? roof->measured_joints : 0};
+	return p->W > 0 && (seen || isfinite(p->first));
 }
 
 int joints_met(const struct context *c, const struct courses *k, const struct joint_pattern *p,
@@ -87,13 +91,14 @@ void joints_fill(const struct context *c, const struct courses *k, const struct 
 {
 	struct joint_pattern joints;
 
-	if (!joints_of(c, &joints) || (joints.s > 0 && p->course < 1))
+	if (!joints_of(c, &joints) || ((joints.seen || joints.s > 0) && p->course < 1))
 		return;
 	const int course = p->course > 0 ? p->course : 1;
 	const bool clear = joint_clear(&joints, course, x, &p->to_joint);
 
-	p->joint_side = joint_way(&joints, course, x);
-	if (clear)
+	p->joint_unseen = isnan(p->to_joint);
+	p->joint_side = p->joint_unseen ? (double)NAN : joint_way(&joints, course, x);
+	if (clear || p->joint_unseen)
 		return;
 	if (p->landing == LANDING_WELL || p->landing == LANDING_UNKNOWN)
 		p->landing = LANDING_AT_JOINT;
@@ -102,6 +107,12 @@ void joints_fill(const struct context *c, const struct courses *k, const struct 
 		return;
 	p->joint_up = way_to_course(k, &joints, line->y, x, true);
 	p->joint_down = way_to_course(k, &joints, line->y, x, false);
+	/* of measured joints only the line's own neighborhood is known: a far course that another line's feet were measured in is
+	   no way out */
+	if (joints.seen && !courses_within(c, line, line->y + p->joint_up))
+		p->joint_up = NAN;
+	if (joints.seen && !courses_within(c, line, line->y - p->joint_down))
+		p->joint_down = NAN;
 	p->line_fits =
 		(isfinite(p->joint_up) && courses_within(c, line, line->y + p->joint_up)) ||
 		(isfinite(p->joint_down) && courses_within(c, line, line->y - p->joint_down));
@@ -153,13 +164,17 @@ static void tell_random(struct context *c, const struct covering_joint_row *row)
 void joints_tell(struct context *c, const struct pass *pass)
 {
 	const struct covering_joint_row *row = covering_joint_row(c->job->roof.covering);
-	int near = 0, first = 0, stuck = 0, first_stuck = 0;
+	int near = 0, first = 0, stuck = 0, first_stuck = 0, unseen = 0, first_unseen = 0;
 
 	if (row && c->job->roof.joints == JOINTS_RANDOM)
 		tell_random(c, row);
 	for (int i = pass->attachments - 1; i >= 0; i--) {
 		const struct course_place *p = &pass->attachment[i].course;
 
+		if (p->joint_unseen) {
+			unseen++;
+			first_unseen = pass->attachment[i].number;
+		}
 		if (!(fabs(p->joint_side) > 0) && !(isfinite(p->to_joint) && isnan(p->joint_side)))
 			continue;
 		near++;
@@ -169,6 +184,9 @@ void joints_tell(struct context *c, const struct pass *pass)
 			first_stuck = first;
 		}
 	}
+	if (unseen > 0)
+		REMARK_T(c->r, JOINTS_UNSEEN, (unseen, first_unseen, row->own_in * M_PER_IN), row->joint,
+			 isfinite(row->cover_in) ? " and of the course that covers the plate" : "");
 	if (near > 0)
 		REMARK_T(c->r, JOINT_CLOSE, (near, first, row->own_in * M_PER_IN), row->joint);
 	if (stuck > 0)

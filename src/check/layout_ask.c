@@ -86,13 +86,15 @@ static unsigned slot(int line, int a, int b, int c)
 static struct memo *known(struct finder *f, int line, int a, int b, int c)
 {
 	const char *combination;
-	struct memo *m = &f->memo[slot(line, a, b, c) % MEMO];
+	const unsigned at = slot(line, a, b, c) % MEMO;
+	struct memo *m = &f->memo[at];
 
-	if (m->b == b && m->line == line && m->a == a && m->c == c)
+	if (f->memo_used[at] && m->b == b && m->line == line && m->a == a && m->c == c)
 		return m;
 	struct attachment t = standing(f, line, a, b, c);
 
 	attachment_run(f->c, &t);
+	f->memo_used[at] = true;
 	*m = (struct memo){
 		(short)line, (short)a, (short)b, (short)c, {per_metre(f, &t), 0, t.ratio},
 		t.p_up,      t.p_down, t.tip,    t.ratio,  HUGE_VAL};
@@ -134,8 +136,8 @@ static struct search_cost cost(void *context, int line, int a, int b, int c)
 	    f->c->effort != EFFORT_QUICK) {
 		const struct attachment t = loaded(f, m);
 
-		m->asked = limit;
 		m->cost.alone = fmax(m->cost.alone, lone_rafter(f, &t));
+		m->asked = f->worked_out ? 0 : limit;
 	}
 	return m->cost;
 }
@@ -267,13 +269,10 @@ static double accept(void *context, const struct search_layout *layout)
 
 void layout_ask_prepare(struct finder *f)
 {
-	for (int i = 0; i < MEMO; i++)
-		f->memo[i].b = -1;
-	memset(f->samples, 0, sizeof f->samples);
+	memset(f->memo_used, 0, sizeof f->memo_used);
+	memset(f->samples_used, 0, sizeof f->samples_used);
 	memset(f->wholes, 0, sizeof f->wholes);
-	memset(f->state.dead, 0, sizeof f->state.dead);
-	f->state.round = 0;
-	f->state.hint.feet = 0;
+	search_begin(&f->state);
 	f->state.limit = 1;
 	f->problem.cost = cost;
 	f->problem.whole = whole;

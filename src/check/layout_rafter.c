@@ -32,11 +32,13 @@ static struct rafter_samples *samples_of(struct finder *f, int place)
 		key.at[i] = (unsigned char)(f->pass->attachment[i].rafter + 1);
 		h = (h * 131 + key.line[i]) * 137 + key.at[i];
 	}
-	struct rafter_samples *s = &f->samples[(h * 2654435761u >> 16) % SAMPLE_SETS];
+	const unsigned set = (h * 2654435761u >> 16) % SAMPLE_SETS;
+	struct rafter_samples *s = &f->samples[set];
 
-	if (s->place != key.place || memcmp(s->line, key.line, sizeof key.line) != 0 ||
+	if (!f->samples_used[set] || s->place != key.place || memcmp(s->line, key.line, sizeof key.line) != 0 ||
 	    memcmp(s->at, key.at, sizeof key.at) != 0)
 		*s = key;
+	f->samples_used[set] = true;
 	return s;
 }
 
@@ -74,12 +76,14 @@ double layout_rafter(struct finder *f, int place)
 	bool ordered = f->problem.rafters_add && feet > 0 && feet <= SAMPLE_FEET;
 	double least = 0;
 
+	f->worked_out = true;
 	for (int i = 0; i < feet && ordered; i++)
 		ordered = loads(f->c, &f->pass->attachment[i], now.load[i]);
 	if (!ordered)
 		return rafter_ratio(f->c, f->pass, place);
 	struct rafter_samples *s = samples_of(f, place);
 
+	f->worked_out = false;
 	for (int i = 0; i < SAMPLES; i++) {
 		const struct rafter_sample *known = &s->sample[i];
 
@@ -94,6 +98,7 @@ double layout_rafter(struct finder *f, int place)
 		if (s->sample[i].ratio > 0 && s->sample[i].ratio <= f->state.limit &&
 		    all_at_most(&now, &s->sample[i], feet))
 			return least;
+	f->worked_out = true;
 	now.ratio = rafter_ratio(f->c, f->pass, place);
 	remember(s, &now, feet, f->state.limit);
 	return now.ratio;

@@ -62,9 +62,12 @@ static void joints_tell(struct context *c, const struct line *line, const struct
 			int number)
 {
 	double at[SPLICE_MAX];
-	const int n = rail_comes_in_lengths(c) ? rail_joints_of(c, line, a, count, at) : 0;
+	const bool told = rail_joints_told(c, line, at) > 0;
+	const int n = told || rail_comes_in_lengths(c) ? rail_joints_of(c, line, a, count, at) : 0;
 
-	for (int i = 0; i < n; i++)
+	for (int i = 0; i < n && told; i++)
+		REMARK(c->r, RAIL_JOINT_TOLD, number, at[i] - line->x0, i + 1);
+	for (int i = 0; i < n && !told; i++)
 		REMARK(c->r, RAIL_JOINT, number, at[i] - line->x0, i + 1);
 }
 
@@ -81,11 +84,30 @@ static void collectors_tell(struct context *c)
 		}
 }
 
+static void cannot_be_laid(struct context *c, const struct line *line, int number)
+{
+	double at[SPLICE_MAX];
+
+	if (rail_joints_told(c, line, at) > 0)
+		REMARK(c->r, JOINTS_MISPLACED, number);
+	else
+		REMARK(c->r, SPLICE_END_SPAN, number, c->job->rail.stock_length);
+}
+
+/* A joint of a line that is not there holds nothing together. */
+static void joints_astray(struct context *c)
+{
+	for (int i = 0; i < c->job->rail_joints; i++)
+		if (c->job->rail_joint[i].line > c->lines || c->job->rail.kind != SUPPORT_RAILS)
+			REMARK(c->r, JOINT_ASTRAY, i + 1, c->lines);
+}
+
 void layout_rules_tell(struct context *c, const struct pass *pass)
 {
 	const double limit = c->job->mount.max_spacing;
 
 	collectors_tell(c);
+	joints_astray(c);
 	for (int i = 0; i < pass->attachments; i++)
 		if (foot_blocked(c, pass->attachment[i].x, pass->attachment[i].y))
 			REMARK(c->r, FOOT_BLOCKED, pass->attachment[i].number);
@@ -98,7 +120,7 @@ void layout_rules_tell(struct context *c, const struct pass *pass)
 		if (isfinite(limit) && !at_most(rail->longest_span, limit))
 			REMARK(c->r, MAX_SPACING, l + 1, rail->longest_span, limit);
 		if (rail_cannot_be_laid(c, &c->line[rail->line], x, rail->count))
-			REMARK(c->r, SPLICE_END_SPAN, l + 1, c->job->rail.stock_length);
+			cannot_be_laid(c, &c->line[rail->line], l + 1);
 		joints_tell(c, &c->line[rail->line], &pass->attachment[rail->first], rail->count, l + 1);
 	}
 }

@@ -41,7 +41,7 @@ static void line_set(struct finder *f, int i)
 				  .bay = isfinite(limit) ? limit : HUGE_VAL,
 				  .copies = -1,
 				  .apart = -1};
-	if (rail_comes_in_lengths(c) && !at_most(s->x1 - s->x0, c->job->rail.stock_length))
+	if (rail_is_joined(c, &c->line[i]))
 		s->least = SPLICE_FEET; /* joints need an inner span */
 	for (int k = 0; k < c->r->rafters; k++)
 		if (at_least(c->r->rafter_x[k], s->x0) && at_most(c->r->rafter_x[k], s->x1) &&
@@ -110,11 +110,15 @@ static void one_fewer(struct finder *f)
 		found = s->best.found;
 		r->fewer_feet = n;
 	}
-	if (!found)
+	if (!found) {
+		if (work > 0)
+			r->bar = layout_bar(f, r->feet);
 		return;
+	}
 	f->problem.accept(f, &s->best.layout);
 	r->fewer = true;
 	r->fewer_settled = s->best.complete;
+	r->fewer_bound = fmin(s->best.bound, s->best.ratio);
 	r->fewer_ratio = f->pass->ratio;
 	r->fewer_governs = f->pass->governs;
 }
@@ -152,6 +156,26 @@ static bool fewest(struct finder *f, int most, double ratio)
 	return false;
 }
 
+/* The best with the number that the job asks for; where there is none, why. */
+static bool best_of(struct finder *f, int wanted)
+{
+	struct search_result *r = &f->c->r->search;
+	struct search_state *s = &f->state;
+	long work = WORK_PROOF;
+
+	search_best(&f->problem, wanted, RATIO_MOST, &work, s);
+	r->feet = wanted;
+	r->best = r->settled = s->best.complete;
+	if (s->best.found)
+		return true;
+	work = WORK_PROOF;
+	r->bound = search_fewest(&f->problem, RATIO_MOST, &work, s);
+	r->most = s->room[0];
+	if (r->bound > wanted || (r->settled && wanted <= r->most))
+		r->bar = layout_bar(f, r->bound > wanted ? r->bound : wanted + 1);
+	return false;
+}
+
 bool layout_search(struct context *c, struct layout *layout, struct pass *pass)
 {
 	struct finder f;
@@ -160,21 +184,12 @@ bool layout_search(struct context *c, struct layout *layout, struct pass *pass)
 	const int feet = pass->attachments;
 	const double ratio = pass->ratio;
 	const int wanted = c->job->mount.holes;
-	long work = WORK_PROOF;
 	bool found;
 
 	c->r->search = (struct search_result){.ran = true, .wanted = wanted};
 	prepare(&f, c, layout, pass);
 	if (wanted > 0) {
-		search_best(&f.problem, wanted, RATIO_MOST, &work, s);
-		found = s->best.found;
-		c->r->search.feet = wanted;
-		c->r->search.best = c->r->search.settled = s->best.complete;
-		if (!found) {
-			work = WORK_PROOF;
-			c->r->search.bound = search_fewest(&f.problem, RATIO_MOST, &work, s);
-			c->r->search.most = s->room[0];
-		}
+		found = best_of(&f, wanted);
 	} else {
 		found = fewest(&f, holds ? feet : SEARCH_FEET_MAX, holds ? ratio : 1);
 	}
@@ -183,8 +198,11 @@ bool layout_search(struct context *c, struct layout *layout, struct pass *pass)
 	else if (holds && wanted == 0)
 		c->r->search.feet = feet;
 	c->r->search.found = found || (holds && wanted == 0);
-	if (c->effort == EFFORT_PROOF && wanted == 0 && c->r->search.found &&
-	    c->r->search.bound == c->r->search.feet)
+	if (c->effort != EFFORT_PROOF || wanted > 0)
+		return found;
+	if (c->r->search.found && c->r->search.bound == c->r->search.feet)
 		one_fewer(&f);
+	else if (!c->r->search.found && c->r->search.settled)
+		c->r->search.bar = layout_bar(&f, SEARCH_FEET_MAX + 1);
 	return found;
 }

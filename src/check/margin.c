@@ -25,15 +25,31 @@ enum field_id margin_field(enum margin_id id)
 	return field[id];
 }
 
-const char *margin_words(enum margin_id id, bool worse)
+/* The same steps, rounded, where the job is in SI; those without a size read the same. */
+static const char *const in_si[MARGIN_COUNT][2] = {
+	[MARGIN_SPAN] = {"152 mm less", "152 mm more"},
+	[MARGIN_THREAD] = {"6 mm more", "6 mm less"},
+	[MARGIN_LAYERS] = {"6 mm less between foot and rafter", "6 mm more between foot and rafter"},
+	[MARGIN_DRILLING] = {"6 mm nearer to the centre", "6 mm farther off the centre"},
+	[MARGIN_WIND] = {"2.2 m/s less", "2.2 m/s more"},
+	[MARGIN_SNOW] = {"0.24 kPa less", "0.24 kPa more"},
+	[MARGIN_HEIGHT] = {"0.9 m less", "0.9 m more"},
+	[MARGIN_PITCH] = {"1 in 24 flatter", "1 in 24 steeper"},
+	[MARGIN_DEAD] = {"0.1 kPa less", "0.1 kPa more"},
+};
+
+const char *margin_words(const struct margin_row *row, bool worse, enum unit_system units)
 {
 	static const char *const words[][2] = {
 #define M(id, field, worse, better) {better, worse},
 		MARGINS(M)
 #undef M
 	};
+	const bool side = worse != row->turned;
 
-	return words[id][worse];
+	if (units == SYSTEM_SI && in_si[row->id][side])
+		return in_si[row->id][side];
+	return words[row->id][side];
 }
 
 /* A changed job on the layout of the job as it stands. */
@@ -162,7 +178,7 @@ static bool dead(struct job *job, int sign)
 
 typedef bool move(struct job *job, int sign);
 
-/* sign 1 is the worse way, for all but pitch and dead load: those are sorted afterwards. */
+/* sign 1 is most often the worse way; the sides are sorted afterwards. */
 static move *const moves[] = {
 	[MARGIN_SPECIES] = species,   [MARGIN_GRADE] = grade,   [MARGIN_SPAN] = span,
 	[MARGIN_THREAD] = thread,     [MARGIN_LAYERS] = layers, [MARGIN_DRILLING] = drilling,
@@ -187,11 +203,6 @@ static void both_curves(struct trial *t, struct margin_row *row)
 	row->better = rate(t);
 }
 
-static bool either_way(enum margin_id id)
-{
-	return id == MARGIN_PITCH || id == MARGIN_DEAD;
-}
-
 static void fill_row(struct trial *t, struct margin_row *row, enum margin_id id)
 {
 	const enum wind_curve curve = t->curve;
@@ -205,11 +216,12 @@ static void fill_row(struct trial *t, struct margin_row *row, enum margin_id id)
 	}
 	row->worse = side(t, id, 1);
 	row->better = side(t, id, -1);
-	if (either_way(id) && row->better.known && row->better.ratio > row->worse.ratio) {
+	if (row->better.known && row->worse.known && row->better.ratio > row->worse.ratio) {
 		const struct margin_side swap = row->worse;
 
 		row->worse = row->better;
 		row->better = swap;
+		row->turned = true;
 	}
 }
 

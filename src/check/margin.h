@@ -22,8 +22,8 @@
 	M(WIND, SITE_WIND_SPEED, "5 mph more", "5 mph less")                                       \
 	M(SNOW, SITE_GROUND_SNOW, "5 psf more", "5 psf less")                                      \
 	M(HEIGHT, BUILDING_MEAN_ROOF_HEIGHT, "3 ft more", "3 ft less")                             \
-	M(PITCH, ROOF_PITCH, "half in 12 steeper or flatter, whichever is worse", "the other way") \
-	M(DEAD, ROOF_DEAD_LOAD, "2 psf more or less, whichever is worse", "the other way")         \
+	M(PITCH, ROOF_PITCH, "half in 12 steeper", "half in 12 flatter")                           \
+	M(DEAD, ROOF_DEAD_LOAD, "2 psf more", "2 psf less")                                        \
 	M(COEFFICIENTS, COEFFICIENT_GCP, "the safe side of what rests on memory",                  \
 	  "the remembered curve")
 
@@ -43,7 +43,8 @@ struct margin_side {
 struct margin_row {
 	enum margin_id id;
 	enum field_origin origin;
-	struct margin_side worse, better;
+	bool turned; /* what is most often better is worse here: the words of the sides change places */
+	struct margin_side worse, better; /* the higher ratio is the worse, where both are known */
 };
 
 enum growth_id { GROWTH_WIND, GROWTH_SNOW, GROWTH_SPACING, GROWTH_COLUMNS, GROWTH_COUNT };
@@ -65,8 +66,8 @@ struct margin {
 };
 
 enum field_id margin_field(enum margin_id id);
-/* The step in words; worse or better. */
-const char *margin_words(enum margin_id id, bool worse);
+/* The step of a side in words, in the units of the job. */
+const char *margin_words(const struct margin_row *row, bool worse, enum unit_system units);
 
 /* The job must have passed job_validate. */
 void margin_find(const struct job *job, struct check_workspace *workspace, struct margin *out);

@@ -61,9 +61,14 @@ static void tell_zone(struct context *c, enum zone zone, double A, bool look_up)
 	c->curve = CURVE_SAFE_SIDE;
 	const struct wind_coefficient safe = overhang_coefficient(c, zone, A, NULL);
 
-	if (!recalled.known || !recalled.bounded || !safe.known)
+	if (!recalled.known || !safe.known)
 		return;
-	if (look_up)
+	if (recalled.confidence == ONE_SOURCE && !(fabs(recalled.GCp - safe.GCp) > 0))
+		REMARK_T(c->r, COEFFICIENT_ONE_SOURCE, (A, recalled.GCp), overhang_zone_name(zone),
+			 recalled.figure);
+	else if (!recalled.bounded)
+		return;
+	else if (look_up)
 		REMARK_T(c->r, COEFFICIENT, (A, recalled.GCp, safe.GCp), overhang_zone_name(zone),
 			 recalled.figure);
 	else

@@ -3,12 +3,14 @@
 #include "check/pass.h"
 
 #include <math.h>
+#include <stddef.h>
 #include <string.h>
 
 #include "check/attachment.h"
 #include "check/layout_rule.h"
 #include "check/rafter_check.h"
 #include "check/rail.h"
+#include "check/levered.h"
 #include "check/rail_pattern.h"
 
 static void place(const struct context *c, const struct layout *layout, int line, struct pass *pass)
@@ -57,6 +59,7 @@ static void run_line(struct context *c, const struct layout *layout, int line, s
 		return;
 	}
 	rail_snow_widths(c, &c->line[line], &pass->attachment[first], rail->count);
+	levered_prepare(c, &c->line[line], &pass->attachment[first], rail->count);
 	for (int i = first; i < pass->attachments; i++)
 		attachment_run(c, &pass->attachment[i]);
 	rail_run(c, &c->line[line], &pass->attachment[first], rail->count, rail, NULL);
@@ -161,6 +164,21 @@ void pass_run(struct context *c, const struct layout *layout, struct pass *pass)
 	links(c, pass);
 	governing(pass);
 	pass->holds = pass->complete && !c->coefficient_missing && pass->ratio <= 1 && !layout_breaks_rule(c, layout);
+}
+
+/* Of the arrays only what is counted: there is room for far more. */
+#define COPY_PART(first, next) \
+	memcpy((char *)to + offsetof(struct pass, first), (const char *)from + offsetof(struct pass, first), \
+	       offsetof(struct pass, next) - offsetof(struct pass, first))
+void pass_copy(struct pass *to, const struct pass *from)
+{
+	COPY_PART(name, attachment);
+	memcpy(to->attachment, from->attachment, (size_t)from->attachments * sizeof *from->attachment);
+	COPY_PART(lines, line);
+	memcpy(to->line, from->line, (size_t)from->lines * sizeof *from->line);
+	COPY_PART(rafters, rafter);
+	memcpy(to->rafter, from->rafter, (size_t)from->rafters * sizeof *from->rafter);
+	memcpy(to->collector, from->collector, sizeof *from - offsetof(struct pass, collector));
 }
 
 void pass_explain(struct context *c, const struct pass *pass)

@@ -32,6 +32,8 @@ bool check_layout(const struct job *job, struct result *result, enum wind_curve 
 
 /* Rates the layout under the wind curve of the context. */
 void pass_run(struct context *c, const struct layout *layout, struct pass *pass);
+/* Copies what is filled of a pass. */
+void pass_copy(struct pass *to, const struct pass *from);
 /* Records in the result how the governing attachment, rail and rafter of the pass came about. */
 void pass_explain(struct context *c, const struct pass *pass);
 

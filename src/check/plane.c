@@ -128,7 +128,10 @@ void plane_remarks(struct context *c, const struct pass *pass)
 	const double far = c->r->plane_length - rake;
 
 	if (!at_least(a->y0 * c->cos_theta, b->eave_overhang))
-		REMARK(c->r, OVERHANG_ARRAY, b->eave_overhang - a->y0 * c->cos_theta);
+		REMARK_T(c->r, OVERHANG_ARRAY, (b->eave_overhang - a->y0 * c->cos_theta),
+		         c->code->edition == ASCE7_10   ? "30.10"
+		         : c->code->edition == ASCE7_16 ? "30.9"
+		                                        : "30.7");
 	for (int i = 0; i < pass->attachments && b->form != FORM_HIP; i++)
 		if (!at_least(pass->attachment[i].x, rake) || !at_most(pass->attachment[i].x, far))
 			REMARK(c->r, RAKE_FOOT, pass->attachment[i].number);

@@ -45,6 +45,25 @@ static struct wind_coefficient looked_up(struct context *c, enum zone zone, enum
 	return m->found;
 }
 
+/* The figures that would hold what is missing: steep hips and monoslopes; from memory. */
+static const char *figures(const struct context *c)
+{
+	const bool old = c->code->edition == ASCE7_10;
+
+	if (c->job->building.form == FORM_MONOSLOPE)
+		return old ? "Figs. 30.4-5A, 30.4-5B, up to 30 degrees" : "Figs. 30.3-5A, 30.3-5B, up to 30 degrees";
+	if (c->job->building.form == FORM_HIP)
+		return old                             ? "Fig. 30.4-2C, which is of gables"
+		       : c->code->edition == ASCE7_16 ? "Figs. 30.3-2E to 30.3-2I"
+						      : "Figs. 30.3-2E to 30.3-2G";
+	return "chapter 30";
+}
+
+static void none(struct context *c, enum zone zone, bool down)
+{
+	REMARK_T(c->r, NO_COEFFICIENT, (0), down ? "down" : zone_text(zone), figures(c));
+}
+
 struct wind_coefficient check_coefficient(struct context *c, enum zone zone, enum wind_sign sign, double A,
                                           struct trace *trace)
 {
@@ -57,7 +76,7 @@ struct wind_coefficient check_coefficient(struct context *c, enum zone zone, enu
 		return (struct wind_coefficient){ true, e->GCp, USER_ENTERED, e->source, false };
 	}
 	if (!k.known)
-		REMARK_T(c->r, NO_COEFFICIENT, (0), sign == WIND_DOWN ? "down" : zone_text(zone));
+		none(c, zone, sign == WIND_DOWN);
 	c->curve_matters = c->curve_matters || (k.known && k.bounded);
 	return k;
 }
@@ -81,7 +100,7 @@ bool array_coefficients_known(struct context *c)
 			if (entered(c, (enum zone)z, sign, HUGE_VAL) ||
 			    c->code->wind_coefficient(c->code->edition, &place, CURVE_RECALLED, NULL).known)
 				continue;
-			REMARK_T(c->r, NO_COEFFICIENT, (0), down ? "down" : zone_text((enum zone)z));
+			none(c, (enum zone)z, down == 1);
 			all = false;
 		}
 	return all;
@@ -94,6 +113,8 @@ bool array_exposed(const struct context *c, const struct rectangle *part, struct
 	const double from[ARRAY_SIDE_COUNT] = { part->x0 - a->x0, a->x1 - part->x1, part->y0 - a->y0, a->y1 - part->y1 };
 	const double wide = fmax(4 * c->around.h2, 4 * M_PER_FT);
 
+	if (!c->code->solar_provision)
+		return false; /* no edge factor in this edition */
 	/* Collectors set that far apart shelter nobody: then every one of them stands at an edge (safe side). */
 	if ((k->rows > 1 && k->row_gap > wide) || (k->columns > 1 && k->column_gap > wide))
 		return true;
@@ -170,7 +191,7 @@ struct array_pressure array_pressure_at(struct context *c, const struct rectangl
 			worst = p;
 	}
 	if (touched == 0) /* off the plane: never on a valid job */
-		REMARK_T(c->r, NO_COEFFICIENT, (0), "?");
+		REMARK_T(c->r, NO_COEFFICIENT, (0), "?", figures(c));
 	if (!missing && trace && worst.known)
 		worst = array_pressure_zone(c, worst.zone, A, exposed, trace);
 	worst.down = fmax(worst.down, down);

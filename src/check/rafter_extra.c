@@ -14,6 +14,7 @@
 #include "resist/heel.h"
 #include "resist/member.h"
 #include "table/lookup_limit.h"
+#include "table/lookup_wood.h"
 
 static void ties(struct context *c)
 {
@@ -73,10 +74,12 @@ static void inner_support(struct context *c)
 
 	if (!(f->inner_support > 0))
 		return;
-	REMARK_T(c->r, INNER_SUPPORT, (f->inner_support, fmax(0, plane_run(c) - f->inner_support)),
+	const double last = f->supports > 0 ? f->support[f->supports - 1] : f->inner_support;
+
+	REMARK_T(c->r, INNER_SUPPORT, (f->inner_support, fmax(0, plane_run(c) - last), 1 + f->supports),
 		 f->continuous == ANSWER_YES  ? "in one piece"
-		 : f->continuous == ANSWER_NO ? "as two pieces that meet there"
-					      : "both in one piece and as two pieces, the worse counts");
+		 : f->continuous == ANSWER_NO ? "as pieces that meet there"
+					      : "both in one piece and as pieces that meet there, the worse counts");
 }
 
 bool rafter_in_one_piece(const struct context *c)
@@ -84,14 +87,24 @@ bool rafter_in_one_piece(const struct context *c)
 	return c->job->framing.inner_support > 0 && c->job->framing.continuous == ANSWER_YES;
 }
 
-/* Depth over breadth by nominal size ("2x8": 4), else as it is. */
+/* Depth over breadth by nominal size ("2x8": 4) where the rafter has that size, else as it is,
+   which of dressed lumber is more. */
 static double nominal_ratio(const struct job_framing *f)
 {
+	const struct lumber_section_row *row = f->size[0] ? lumber_section_row(f->size) : NULL;
 	char *end;
 	const long b = strtol(f->size, &end, 10);
 	const long d = *end == 'x' ? strtol(end + 1, NULL, 10) : 0;
 
-	return b > 0 && d > 0 ? (double)d / (double)b : f->depth / f->breadth;
+	if (b <= 0 || d <= 0 || !row || !at_least(f->breadth, row->b_in * M_PER_IN) ||
+	    !at_most(f->depth, row->d_in * M_PER_IN))
+		return f->depth / f->breadth;
+	return (double)d / (double)b;
+}
+
+bool rafter_edge_free(const struct context *c)
+{
+	return at_most(nominal_ratio(&c->job->framing), limit_of(LIMIT_FREE_EDGE_RATIO));
 }
 
 bool rafter_ends_hold(const struct context *c)
@@ -104,6 +117,10 @@ static void ends_held(struct context *c)
 {
 	const double ratio = nominal_ratio(&c->job->framing);
 
+	if (rafter_edge_free(c)) {
+		REMARK(c->r, EDGE_FREE, ratio, limit_of(LIMIT_FREE_EDGE_RATIO));
+		return;
+	}
 	if (c->job->framing.ends_held != ANSWER_YES)
 		return;
 	if (rafter_ends_hold(c))
@@ -128,6 +145,7 @@ void rafter_extra_prepare(struct context *c)
 	const struct job_framing *f = &c->job->framing;
 
 	c->net_share = 1;
+	c->edge_held = rafter_edge_free(c) || rafter_ends_hold(c);
 	ties(c);
 	heel(c);
 	if (f->kind == FRAMING_RAFTER && runs_on(c))

@@ -22,6 +22,8 @@ bool rafter_bearing(const struct context *c, struct trace *trace, const struct r
 
 /* One piece over the inner support that the job tells: then what single spans show does not count, but for bow. */
 bool rafter_in_one_piece(const struct context *c);
+/* So broad for its depth that no side support is needed (NDS 4.4.1.2). */
+bool rafter_edge_free(const struct context *c);
 /* Held upright at its ends and slender enough: no side support between is needed (NDS 4.4.1.2). */
 bool rafter_ends_hold(const struct context *c);
 /* Where net uplift bends the rafters too far for want of side support: that a look at their ends may help. */

@@ -8,11 +8,8 @@
 
 #include "check/place.h"
 #include "check/load_case.h"
-#include "check/overhang.h"
 #include "check/wind_rule.h"
 #include "table/lookup_limit.h"
-
-#define ROW_MAX 16 /* LINE_MAX lines, two a row, cannot stand in more rows than this on a roof: checked by the reader */
 
 static double clamp(double x, double low, double high)
 {
@@ -51,11 +48,17 @@ static bool carries_feet(const struct context *c, const struct pass *pass, const
 
 double rafter_next_support(const struct context *c, double start, double run, double span)
 {
-	const double inner = c->job->framing.inner_support;
+	const struct job_framing *f = &c->job->framing;
 
-	if (!(inner > 0))
+	if (!(f->inner_support > 0))
 		return start + span;
-	return start < inner && inner < run - M_PER_FT ? inner : fmax(run, start + M_PER_FT);
+	for (int i = -1; i < f->supports; i++) {
+		const double inner = i < 0 ? f->inner_support : f->support[i];
+
+		if (start < inner && inner < run - M_PER_FT)
+			return inner;
+	}
+	return fmax(run, start + M_PER_FT);
 }
 
 int rafter_places(const struct context *c, const struct pass *pass, int rafter, struct rafter_place *out, int max)
@@ -123,177 +126,10 @@ static bool same_number(double a, double b)
 	return !(a < b) && !(a > b);
 }
 
-/* Worst pressure of the zones that this piece of the rafter's strip touches, Pa, down positive. */
-static double strip_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift, bool overhang)
-{
-	const double x = c->r->frame_x[p->rafter];
-	const struct polygon strip = polygon_rectangle(x - p->width / 2, y0, x + p->width / 2, y1);
-	const double length = p->length / c->cos_theta;
-	const double A = length * fmax(p->width, length / 3); /* ASCE/SEI 7-16 26.2, effective wind area */
-	double area[ZONE_COUNT], worst = 0;
-
-	zone_areas(c->r->shape, c->r->shapes, &strip, area);
-	for (int z = 0; z < (int)ZONE_COUNT; z++) {
-		if (area[z] <= 0)
-			continue;
-		const struct wind_coefficient k =
-			overhang ? overhang_coefficient(c, (enum zone)z, A, NULL)
-				 : check_coefficient(c, (enum zone)z, lift ? WIND_UP : WIND_DOWN, A, NULL);
-
-		c->coefficient_missing = c->coefficient_missing || !k.known;
-		if (!k.known)
-			continue;
-		const double pressure = c->code->roof_pressure(c->code->edition, &c->wind, k.GCp, c->GCpi, true, NULL).p;
-
-		worst = lift ? fmin(worst, pressure) : fmax(worst, pressure);
-	}
-	return worst;
-}
-
-/* The same, asked once: every load case asks for it again. */
-static double roof_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift, bool overhang)
-{
-	const unsigned slot = (unsigned)p->rafter * 67u + (unsigned)(y0 * 1024) * 31u + (unsigned)(y1 * 1024) * 7u + lift +
-	                      2u * overhang;
-	struct strip_memo *m = &c->strip[slot % STRIP_MEMO];
-	const bool missing = c->coefficient_missing, matters = c->curve_matters;
-
-	if (!m->set || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || m->overhang != overhang ||
-	    !same_number(m->y0, y0) ||
-	    !same_number(m->y1, y1) || !same_number(m->length, p->length)) {
-		c->coefficient_missing = c->curve_matters = false;
-		const double pressure = strip_wind(c, p, y0, y1, lift, overhang);
-
-		*m = (struct strip_memo){ true, lift, c->coefficient_missing, c->curve_matters, overhang, c->curve, p->rafter, y0, y1,
-			                  p->length, pressure };
-	}
-	c->coefficient_missing = missing || m->missing;
-	c->curve_matters = matters || m->matters;
-	return m->p;
-}
-
-/* Adds a border between the first cut and the last, in order; one that is there already is left out. */
-static void cut_in(double *cut, int *cuts, double y)
-{
-	int at = *cuts - 1;
-
-	if (y <= cut[0] || y >= cut[at])
-		return;
-	while (cut[at - 1] > y)
-		at--;
-	if (same_number(cut[at - 1], y))
-		return;
-	for (int k = *cuts; k > at; k--)
-		cut[k] = cut[k - 1];
-	cut[at] = y;
-	(*cuts)++;
-}
-
-/* Borders of the zones and rows on a piece of a rafter, its ends included. */
-#define CUT_MAX WIND_PIECES
-static int cuts_of(const struct context *c, const struct rafter_place *p, double cut[CUT_MAX])
-{
-	const double over = c->job->building.eave_overhang;
-	int cuts = 2;
-
-	cut[0] = (p->start + over) / c->cos_theta;
-	cut[1] = cut[0] + p->length / c->cos_theta;
-	for (int i = 0; i < c->r->shapes; i++)
-		for (int v = 0; v < c->r->shape[i].shape.n && v < 4; v++)
-			cut_in(cut, &cuts, c->r->shape[i].shape.at[v].y);
-	for (int row = 0; row < c->job->collector.rows && row < ROW_MAX; row++) {
-		const struct rectangle *k = &c->r->collector[row * c->job->collector.columns];
-
-		cut_in(cut, &cuts, k->y0);
-		cut_in(cut, &cuts, k->y1);
-	}
-	return cuts;
-}
-
-/* Part of a piece's width that no collector covers. */
-static double open_part(const struct context *c, double y, double share)
-{
-	for (int row = 0; row < c->job->collector.rows; row++) {
-		const struct rectangle *k = &c->r->collector[row * c->job->collector.columns];
-
-		if (y > k->y0 && y < k->y1)
-			return 1 - share;
-	}
-	return 1;
-}
-
-static double piece_wind(struct context *c, const struct rafter_place *p, double y0, double y1, double share, bool lift,
-                         bool under)
-{
-	const double open = open_part(c, (y0 + y1) / 2, share);
-
-	/* the collectors take the top of an overhang, not its underside */
-	if (under) {
-		const double net = roof_wind(c, p, y0, y1, true, true);
-		const double top = roof_wind(c, p, y0, y1, true, false);
-
-		return open * net + (1 - open) * fmin(0, net - top);
-	}
-	return open * roof_wind(c, p, y0, y1, lift, false);
-}
-
-/* Wind on the roof itself, piece by piece between the borders of zones and rows; none on the covered share. Neighbouring
-   pieces with the same wind are one load. */
-static void blow(struct context *c, const struct rafter_place *p, double share, bool lift, bool under, struct wind_memo *m)
-{
-	double cut[CUT_MAX];
-	const int cuts = cuts_of(c, p, cut);
-
-	m->pieces = 0;
-	m->from = on_plan(c, cut[0]);
-	for (int i = 0; i + 1 < cuts; i++) {
-		if (cut[i + 1] - cut[i] < 1e-6)
-			continue;
-		const double w = piece_wind(c, p, cut[i], cut[i + 1], share, lift, under);
-
-		if (m->pieces > 0 && same_number(m->w[m->pieces - 1], w))
-			m->pieces--;
-		else if (m->pieces > 0)
-			m->to[m->pieces - 1] = on_plan(c, cut[i]);
-		m->w[m->pieces++] = w;
-	}
-	if (m->pieces > 0)
-		m->to[m->pieces - 1] = on_plan(c, cut[cuts - 1]);
-}
-
-/* The same, asked once for all load cases. */
-static const struct wind_memo *blown(struct context *c, const struct rafter_place *p, double share, bool lift, bool under)
-{
-	const unsigned slot = (unsigned)p->rafter * 13u + (unsigned)((p->start + 64) * 16) * 5u + (share > 0 ? 2u : 0u) + lift;
-	bool *const known = &c->blown_known[slot % WIND_MEMO];
-	struct wind_memo *m = &c->blown[slot % WIND_MEMO];
-	const bool missing = c->coefficient_missing, matters = c->curve_matters;
-
-	if (!*known || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || m->under != under ||
-	    !same_number(m->start, p->start) ||
-	    !same_number(m->length, p->length) || !same_number(m->share, share)) {
-		c->coefficient_missing = c->curve_matters = false;
-		blow(c, p, share, lift, under, m);
-		*known = true;
-		m->lift = lift;
-		m->under = under;
-		m->missing = c->coefficient_missing;
-		m->matters = c->curve_matters;
-		m->curve = c->curve;
-		m->rafter = p->rafter;
-		m->start = p->start;
-		m->length = p->length;
-		m->share = share;
-	}
-	c->coefficient_missing = missing || m->missing;
-	c->curve_matters = matters || m->matters;
-	return m;
-}
-
 static void add_wind(struct context *c, struct rafter_loads *l, const struct rafter_place *p, double factor,
                      double share, const struct rafter_case *load)
 {
-	const struct wind_memo *m = blown(c, p, share, load->lift, load->lift && load->under);
+	const struct wind_memo *m = rafter_wind(c, p, share, load->lift, load->lift && load->under);
 	double from = m->from;
 
 	for (int i = 0; i < m->pieces; i++) {
@@ -347,7 +183,7 @@ static void add_feet(struct context *c, const struct pass *pass, struct rafter_l
 			if (array_load_up(c, k->k, a->p_up, area, NULL, &normal, &slope))
 				normal = -(normal - slope * a->tip);
 		} else if (k->quake != 0) {
-			const double snow = k->snow_case < 0 ? 0 : array_snow(c, k->snow_case, a->tributary.y1);
+			const double snow = k->snow_case < 0 ? 0 : (1 - k->snow_off) * array_snow(c, k->snow_case, a->tributary.y1);
 
 			array_load_quake(c, k->k, k->quake, snow, area, NULL, &normal, &slope);
 			normal += slope * a->tip;

@@ -21,6 +21,8 @@ struct rafter_case {
 	bool lift;          /* the wind lifts (0.6D + 0.6W), else it presses */
 	bool array;         /* the array stands */
 	double snow_off;    /* part of the snow that is left out on this span: 0.5 on the light spans of 7.5 */
+	bool bow;           /* how far a tail bends under a service load is asked, not its stress */
+	bool tails_only;    /* the spans between the walls bear nothing */
 	bool under;         /* an overhang feels the wind below it too; without, its lift relieves no other span */
 	int quake;          /* horizontal part of the earthquake: 1 toward the eave, -1 toward the ridge, 0 none */
 };
@@ -31,6 +33,9 @@ struct rafter_loads {
 	struct rafter_point point[BEAM_LOAD_MAX / 2];
 };
 
+/* Wind on a piece of a rafter at factor 1: pressing, lifting, or lifting an overhang from below too; share of its width lies
+   under the array. */
+const struct wind_memo *rafter_wind(struct context *c, const struct rafter_place *p, double share, bool lift, bool under);
 /* Spans of a rafter that carry feet, or the first if none do; returns how many. */
 int rafter_places(const struct context *c, const struct pass *pass, int rafter, struct rafter_place *out, int max);
 /* The next support above one at `start`, m from the wall: where the job says that one stands, else a span on. */

@@ -69,9 +69,8 @@ bool rafter_whole_lay(const struct context *c, const struct pass *pass, int raft
 	}
 	w->support[w->supports++] = 0;
 	while (w->pieces < WHOLE_PIECES - 2) {
-		const double inner = start > 0 ? (double)INFINITY
-					       : c->job->framing.inner_support; /* as measured */
-		const double reach = isfinite(c->job->framing.inner_support) ? inner : start + span;
+		/* as measured, or a span on */
+		const double reach = rafter_next_support(c, start, run, span);
 		/* a rafter in two pieces ends at its first inner support */
 		const bool last = reach > run - least || c->job->framing.continuous == ANSWER_NO;
 		const double end = reach <= run - least ? reach
@@ -127,7 +126,10 @@ bool rafter_whole_load(struct context *c, const struct pass *pass, const struct 
 	struct rafter_loads l;
 
 	out->beam = (struct beam){.start = w->piece[0].start / c->cos_theta,
-				  .end = (last->start + last->length) / c->cos_theta,
+				  /* the last bits of start + length must not put the end
+				     below the support there */
+				  .end = fmax((last->start + last->length) / c->cos_theta,
+					      w->support[w->supports - 1]),
 				  .supports = (size_t)w->supports,
 				  .support = w->support,
 				  .uniform = out->uniform,
@@ -137,6 +139,8 @@ bool rafter_whole_load(struct context *c, const struct pass *pass, const struct 
 
 		load.snow_off = off ? off[i] : 0;
 		load.under = i == 0 ? w->low_loaded : i + 1 == w->pieces && w->high_loaded;
+		if (load.tails_only && !tail)
+			continue;
 		rafter_load(c, pass, &w->piece[i], &load, &l);
 		if (tail && ice > 0 && l.rafter.uniforms < sizeof l.uniform / sizeof *l.uniform)
 			l.uniform[l.rafter.uniforms++] = (struct rafter_uniform){

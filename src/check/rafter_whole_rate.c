@@ -8,19 +8,30 @@
 #include <string.h>
 
 #include "check/attachment.h"
+#include "check/rafter_show.h"
 #include "check/rafter_whole_stress.h"
+#include "check/rafter_mesh.h"
 #include "check/rail_pattern.h"
 #include "load/asce7_drift.h"
+
+static bool solve(struct rating *q, const struct rafter_case *k, const double off[], double ice, struct whole_beam *b,
+                  struct beam_forces *f)
+{
+	if (q->stage) {
+		rafter_stage_solve_whole(q->c, q->stage, k, off, ice, b, f);
+		return isfinite(f->load);
+	}
+	return rafter_whole_load(q->c, q->pass, &q->whole, *k, off, ice, b) && beam_solve_pieces(&b->beam, f, &b->pieces);
+}
 
 /* Solves and rates one case; traces it if it is the one asked for. */
 static void one(struct rating *q, const struct rafter_case *k, const double off[], double ice)
 {
 	struct check_value alone[CHECK_COUNT];
-	struct whole_beam b;
+	struct whole_beam b, shown;
 	struct beam_forces f;
 
-	if (!rafter_whole_load(q->c, q->pass, &q->whole, *k, off, ice, &b) ||
-	    !beam_solve_pieces(&b.beam, &f, &b.pieces))
+	if (!solve(q, k, off, ice, &b, &f))
 		return;
 	rafter_whole_stresses(q, q->check, &b, &f, k);
 	if (!q->target)
@@ -31,6 +42,8 @@ static void one(struct rating *q, const struct rafter_case *k, const double off[
 		return;
 	if (off)
 		snow_half(k->roof_snow, q->trace);
+	if (rafter_whole_load(q->c, q->pass, &q->whole, *k, off, ice, &shown))
+		rafter_show_whole(q, k, off != NULL, ice > 0, &shown);
 	q->telling = true;
 	rafter_whole_stresses(q, alone, &b, &f, k);
 	q->telling = false;
@@ -72,7 +85,7 @@ static void with_snow(struct rating *q, const struct load_combination *k, int qu
 						 .quake = quake};
 
 		one(q, &load, NULL, 0);
-		if (s == 0 && quake == 0 && q->whole.supports > 2 && load.roof_snow > 0 &&
+		if (s == 0 && q->whole.supports > 2 && load.roof_snow > 0 &&
 		    !rafter_partial_spared(q->c))
 			patterns(q, &load);
 	}
@@ -95,12 +108,35 @@ static void even(struct rating *q, const struct load_combination *k, bool lift, 
 	one(q, &load, NULL, 0);
 }
 
+/* How far the end of a loaded tail bends down under snow and under live load alone. What lies between
+   the walls would lift it, so that is left out (safe side). */
+static void tail_bows(struct rating *q)
+{
+	static const struct load_combination snow = {.text = "S alone", .S = 1, .CD = 1},
+					     live = {.text = "Lr alone", .Lr = 1, .CD = 1};
+	const int cases = q->array ? q->c->snow.cases : 2;
+
+	struct rafter_case load = {
+		.k = &live, .snow_case = -1, .array = q->array, .bow = true, .tails_only = true};
+
+	if (!q->whole.low_loaded && !q->whole.high_loaded)
+		return;
+	one(q, &load, NULL, 0);
+	load.k = &snow;
+	for (int s = 0; s < cases; s++) {
+		load.roof_snow = roof_snow(q, s);
+		load.snow_case = q->array ? s : -1;
+		one(q, &load, NULL, 0);
+	}
+}
+
 void rafter_whole_rate(struct context *c, const struct pass *pass, int rafter, bool array,
 		       struct check_value check[CHECK_COUNT], int *pattern,
 		       const struct check_value *target, enum check_id governs, struct trace *trace)
 {
 	struct rating q = {.c = c,
 			   .pass = pass,
+			   .rafter = rafter,
 			   .array = array,
 			   .check = check,
 			   .pattern = pattern,
@@ -111,6 +147,9 @@ void rafter_whole_rate(struct context *c, const struct pass *pass, int rafter, b
 
 	if (!rafter_whole_lay(c, pass, rafter, &q.whole))
 		return;
+	struct rafter_stage stage;
+
+	q.stage = rafter_stage_whole(c, pass, &q.whole, array, &stage) ? &stage : NULL;
 	for (int i = 0; i < c->combinations; i++) {
 		const struct load_combination *k = &c->combination[i];
 
@@ -130,4 +169,5 @@ void rafter_whole_rate(struct context *c, const struct pass *pass, int rafter, b
 			else
 				even(&q, k, false, way);
 		}
+	tail_bows(&q);
 }

@@ -49,15 +49,14 @@ static bool wanted(const struct rating *q, enum check_id id, double demand,
 	return q->telling && id == q->governs && check_same(&v, q->target);
 }
 
-static double bending_value(struct rating *q, double breadth, double depth, double lu,
+static double bending_value(struct rating *q, double depth, double lu,
 			    double duration, struct trace *trace)
 {
 	struct lumber_values v;
 
 	if (!rafter_values(q->c, trace, duration, &v))
 		return 0;
-	const struct stability s = member_stability(trace, breadth, depth, lu, UNBRACED_OTHER,
-						    v.Emin_prime, v.Fb_star);
+	const struct stability s = rafter_stability(q->c, trace, depth, lu, &v);
 
 	return s.permitted ? lumber_bending(trace, v.Fb_star, s.CL) * q->c->tie_factor *
 				     q->c->tie_factor
@@ -76,12 +75,12 @@ static void over_support(struct rating *q, struct check_value check[CHECK_COUNT]
 
 	if (!(fabs(M) > 0))
 		return;
-	keep(q, check, id, demand, bending_value(q, b, depth, held, duration, NULL), k->k,
+	keep(q, check, id, demand, bending_value(q, depth, held, duration, NULL), k->k,
 	     duration);
 	if (!wanted(q, id, demand, k))
 		return;
 	section_rectangle(q->trace, b, depth);
-	bending_value(q, b, depth, held, duration, q->trace);
+	bending_value(q, depth, held, duration, q->trace);
 	member_bending_stress(q->trace, M, S);
 }
 
@@ -116,12 +115,12 @@ static void between(struct rating *q, struct check_value check[CHECK_COUNT], enu
 
 	if (!(fabs(M) > 0))
 		return;
-	keep(q, check, id, demand, bending_value(q, m->breadth, m->depth, lu, duration, NULL), k->k,
+	keep(q, check, id, demand, bending_value(q, m->depth, lu, duration, NULL), k->k,
 	     duration);
 	if (!wanted(q, id, demand, k))
 		return;
 	section_rectangle(q->trace, m->breadth, m->depth);
-	bending_value(q, m->breadth, m->depth, lu, duration, q->trace);
+	bending_value(q, m->depth, lu, duration, q->trace);
 	rafter_bending_stress(q->c, q->trace, M, foot, S);
 }
 
@@ -180,6 +179,30 @@ static void shear(struct rating *q, struct check_value check[CHECK_COUNT],
 		keep_shear(q, check, tail, rafter_tail_depth(q->c), k, duration);
 }
 
+/* The end of a tail against its share of twice its length (IRC Table R301.7, note b, quoted alike by
+   two; IBC Table 1604.3, note i). Stiffness of the whole section: the cut over the wall is short. */
+static void tail_bow(struct rating *q, struct check_value check[CHECK_COUNT],
+		     const struct whole_beam *b, const struct rafter_case *k)
+{
+	const struct job_framing *m = &q->c->job->framing;
+	struct lumber_values v;
+	struct beam_bow bow;
+
+	if (!rafter_stiffness(q->c, NULL, &v))
+		return;
+	beam_deflect_in(&b->beam, &b->pieces, v.E_prime * section_rectangle(NULL, m->breadth, m->depth).I, &bow);
+	if (!(bow.overhang_length > 0))
+		return;
+	const double demand = fmax(0, bow.overhang.value);
+
+	keep(q, check, CHECK_RAFTER_TAIL_BOW, demand,
+	     2 * bow.overhang_length / rafter_bow_divisor(q->c->job), k->k, 1);
+	if (!wanted(q, CHECK_RAFTER_TAIL_BOW, demand, k))
+		return;
+	rafter_stiffness(q->c, q->trace, &v);
+	section_rectangle(q->trace, m->breadth, m->depth);
+}
+
 void rafter_whole_stresses(struct rating *q, struct check_value check[CHECK_COUNT],
 			   const struct whole_beam *b, const struct beam_forces *f,
 			   const struct rafter_case *k)
@@ -191,6 +214,10 @@ void rafter_whole_stresses(struct rating *q, struct check_value check[CHECK_COUN
 	const double duration = case_duration(q->c, k->k), d = q->c->job->framing.depth,
 		     left = rafter_tail_depth(q->c);
 
+	if (k->bow) {
+		tail_bow(q, check, b, k);
+		return;
+	}
 	for (int i = 1; i + 1 < w->supports; i++) {
 		const int before = i - 1 + w->low_tail;
 		const double lu = fmax(slope_length(q, before), slope_length(q, before + 1)) / 4;

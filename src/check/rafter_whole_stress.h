@@ -9,6 +9,7 @@
 struct rating {
 	struct context *c;
 	const struct pass *pass;
+	int rafter; /* index into result.frame_x */
 	struct rafter_whole whole;
 	bool array;
 	struct check_value *check;
@@ -17,6 +18,7 @@ struct rating {
 	enum check_id governs;
 	bool telling; /* of the target's case: traces what makes it up */
 	struct trace *trace;
+	struct rafter_stage *stage; /* its loads; NULL: one by one */
 };
 
 /* Holds one solved case against what the wood takes; keeps the worst of each kind in check[]. While

@@ -10,6 +10,7 @@
 #include "check/check_steps.h"
 #include "check/load_case.h"
 #include "check/rail_pattern.h"
+#include "check/rail_show.h"
 #include "resist/aluminium.h"
 #include "resist/beam.h"
 #include "resist/lrfd.h"
@@ -192,6 +193,7 @@ void rail_run(struct context *c, const struct line *line, const struct attachmen
 		return;
 	const double depth = line->y_high - line->y_low;
 	const double w = rail_load(c, a, count, isfinite(c->job->rail.allowable_moment), &combination) * depth;
+	struct rail_loads loads = { .moment = w, .moment_text = combination };
 	const double capacity = rail_capacity(c, trace), EI = stiffness(c);
 
 	if (isfinite(capacity))
@@ -200,14 +202,20 @@ void rail_run(struct context *c, const struct line *line, const struct attachmen
 		const char *service = "";
 		const double w_service = rail_load(c, a, count, true, &service) * depth;
 
+		loads.service = w_service;
+		loads.service_text = service;
 		beam_deflect(&beam, &forces, EI, &bow);
 		set(rail, CHECK_RAIL_DEFLECTION, fabs(bow.span.value) * w_service,
 		    bow.span_length / c->job->rail.deflection_limit, service);
 	}
-	double both;
+	struct rail_bent both;
 
-	if (rail_both_ways(c, a, count, fabs(beam_worst_moment(&forces).value) * depth, &both, &combination))
-		set(rail, CHECK_RAIL_BOTH_WAYS, both, 1, combination);
+	if (rail_both_ways(c, a, count, fabs(beam_worst_moment(&forces).value) * depth, &both)) {
+		set(rail, CHECK_RAIL_BOTH_WAYS, both.ratio, 1, both.combination);
+		loads.normal = both.normal * depth;
+		loads.along = both.along * depth;
+		loads.both_text = both.combination;
+	}
 	const double joint_capacity = c->job->rail.splice_moment;
 	const double joint = joint_capacity > 0 ? rail_splice_moment(c, line, &beam, &forces) : 0;
 
@@ -215,8 +223,12 @@ void rail_run(struct context *c, const struct line *line, const struct attachmen
 		const double w_tested = rail_load(c, a, count, true, &combination) * depth;
 
 		set(rail, CHECK_RAIL_SPLICE, joint * w_tested, joint_capacity, combination);
+		loads.splice = w_tested;
+		loads.splice_text = combination;
 	}
-	rail_patterns(c, line, a, count, capacity, rail);
+	rail_patterns(c, line, a, count, capacity, rail, trace ? &c->r->rail_beam : NULL);
+	if (trace)
+		rail_show(c, line, a, count, &beam, rail, &loads, trace);
 	for (int i = 0; i < count && trace; i++)
 		STEP(trace, step_line_share, forces.reaction[i] * w, w);
 }

@@ -24,6 +24,10 @@ double rail_capacity(const struct context *c, struct trace *trace);
 
 /* rail_weak.c: the rail comes in stock lengths; and there is no way to lay it in them on these feet, x[] rising. */
 bool rail_comes_in_lengths(const struct context *c);
+/* rail_weak.c: joints of a line that the job tells, m along the eave, rising; how many. SPLICE_MAX holds all of a job. */
+int rail_joints_told(const struct context *c, const struct line *line, double at[SPLICE_MAX]);
+/* rail_weak.c: told so, or longer than the lengths it comes in. */
+bool rail_is_joined(const struct context *c, const struct line *line);
 bool rail_cannot_be_laid(const struct context *c, const struct line *line, const double *x, int count);
 /* rail_weak.c: its joints, as few as can be, where it bends least; how many. */
 int rail_joints(const struct context *c, const struct line *line, const struct beam *beam,
@@ -36,7 +40,12 @@ double rail_splice_moment(const struct context *c, const struct line *line, cons
                           const struct beam_forces *forces);
 /* rail_weak.c: bending about both axes together, 1 is the limit; moment is the largest under a load of 1 per area of array,
    N m per Pa. False where the second section modulus or the alloy is not known. */
-bool rail_both_ways(const struct context *c, const struct attachment *a, int count, double moment, double *ratio,
-                    const char **combination);
+struct rail_bent {
+	double ratio;
+	double normal, along; /* loads per area of array that make it, square to the roof and along the slope, Pa */
+	const char *combination;
+};
+bool rail_both_ways(const struct context *c, const struct attachment *a, int count, double moment,
+                    struct rail_bent *worst);
 
 #endif

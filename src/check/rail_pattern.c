@@ -12,10 +12,13 @@
 #include <math.h>
 
 #include "check/attachment.h"
+#include "check/load_case.h"
 #include "resist/beam.h"
 #include "table/lookup_snow.h"
 
 #define SPAN_MAX (BEAM_SUPPORT_MAX + 1)
+
+static const char worker_asd[] = "D + one worker", worker_lrfd[] = "1.2D + 1.6 of one worker";
 
 struct spans {
 	const struct line *line;
@@ -46,19 +49,23 @@ static bool find_spans(struct spans *s, const struct line *line, const struct at
 	return true;
 }
 
-/* The rail under w[i] on span i. */
+/* The rail under w[i] on span i, kept in load[]. */
+static struct beam laid(const struct spans *s, const double w[], struct beam_uniform load[SPAN_MAX])
+{
+	for (int i = 0; i < s->count; i++)
+		load[i] = (struct beam_uniform){s->end[i], s->end[i + 1], w[i]};
+	return (struct beam){.start = s->line->x0,
+			     .end = s->line->x1,
+			     .supports = (size_t)s->supports,
+			     .support = s->support,
+			     .uniforms = (size_t)s->count,
+			     .uniform = load};
+}
+
 static bool solve(const struct spans *s, const double w[], struct beam_forces *forces)
 {
 	struct beam_uniform load[SPAN_MAX];
-
-	for (int i = 0; i < s->count; i++)
-		load[i] = (struct beam_uniform){s->end[i], s->end[i + 1], w[i]};
-	const struct beam beam = {.start = s->line->x0,
-				  .end = s->line->x1,
-				  .supports = (size_t)s->supports,
-				  .support = s->support,
-				  .uniforms = (size_t)s->count,
-				  .uniform = load};
+	const struct beam beam = laid(s, w, load);
 
 	return beam_solve(&beam, forces);
 }
@@ -123,37 +130,86 @@ const char *span_pattern_text(int p, int spans)
 				 : "full and half snow by turns (safe side)";
 }
 
-static void take(struct rail_line *rail, double demand, double capacity, const char *combination)
+static bool take(struct rail_line *rail, double demand, double capacity, const char *combination)
 {
 	struct check_value *v = &rail->check[CHECK_RAIL_MOMENT];
 	const double ratio = demand / capacity;
 
 	if (v->rated && ratio <= v->ratio)
-		return;
+		return false;
 	*v = (struct check_value){true, demand, capacity, ratio, combination, 1};
 	if (ratio > rail->ratio) {
 		rail->ratio = ratio;
 		rail->governs = CHECK_RAIL_MOMENT;
 	}
+	return true;
 }
 
-/* A combination with the snow in patterns, dead load and wind toward the roof all along. */
-static void partial_snow(const struct context *c, const struct spans *s,
-			 const struct load_combination *k, double p_down, double depth,
-			 double capacity, struct rail_line *rail)
+/* A rail under uneven loads. */
+struct uneven {
+	const struct context *c;
+	struct spans spans;
+	double depth, capacity;
+	struct rail_line *rail;
+	struct shown_beam *shown; /* NULL: nothing is taken down */
+};
+
+static void hold(const struct uneven *u, const struct beam *beam, const char *text, const char *snow,
+		 const char *sideways)
 {
 	struct beam_forces forces;
+
+	if (!beam_solve(beam, &forces) ||
+	    !take(u->rail, fabs(beam_worst_moment(&forces).value), u->capacity, text) || !u->shown ||
+	    !shown_beam_take(u->shown, beam))
+		return;
+	u->shown->number = u->rail->line + 1;
+	u->shown->combination = text;
+	u->shown->snow = snow;
+	u->shown->sideways = sideways;
+}
+
+/* Snow in patterns, `even` without it and `whole` with all of it, all along. */
+static void patterns(const struct uneven *u, double even, double whole, const char *text, const char *sideways)
+{
+	const int spans = u->spans.count;
 	double factor[SPAN_MAX] = {0}, w[SPAN_MAX];
+	struct beam_uniform load[SPAN_MAX];
+
+	for (int p = 0; span_pattern(p, spans, factor); p++) {
+		for (int i = 0; i < spans; i++)
+			w[i] = even + factor[i] * (whole - even);
+		const struct beam beam = laid(&u->spans, w, load);
+
+		hold(u, &beam, text, span_pattern_text(p, spans), sideways);
+	}
+}
+
+/* A combination with dead load and wind toward the roof. */
+static void partial_snow(const struct uneven *u, const struct load_combination *k, double p_down)
+{
+	const double snow = u->c->snow.snow[0].array;
 	double even, whole, slope;
 
-	if (k->S <= 0 || !array_load_down(c, k, p_down, 0, depth, NULL, &even, &slope) ||
-	    !array_load_down(c, k, p_down, c->snow.snow[0].array, depth, NULL, &whole, &slope))
-		return;
-	for (int p = 0; span_pattern(p, s->count, factor); p++) {
-		for (int i = 0; i < s->count; i++)
-			w[i] = even + factor[i] * (whole - even);
-		if (solve(s, w, &forces))
-			take(rail, fabs(beam_worst_moment(&forces).value), capacity, k->text);
+	if (k->S > 0 && array_load_down(u->c, k, p_down, 0, u->depth, NULL, &even, &slope) &&
+	    array_load_down(u->c, k, p_down, snow, u->depth, NULL, &whole, &slope))
+		patterns(u, even, whole, k->text, k->W > 0 ? "wind toward the roof" : NULL);
+}
+
+/* One with an earthquake, toward the eave and toward the ridge. tip: of the line's feet. */
+static void partial_quake(const struct uneven *u, const struct load_combination *k, double tip)
+{
+	const double snow = u->c->snow.snow[0].array;
+	double even, whole, slope;
+
+	for (int way = -1; way <= 1 && k->S > 0; way += 2) {
+		if (!array_load_quake(u->c, k, way, 0, u->depth, NULL, &even, &slope))
+			return;
+		even += slope * tip;
+		array_load_quake(u->c, k, way, snow, u->depth, NULL, &whole, &slope);
+		whole += slope * tip;
+		patterns(u, even, whole, k->text,
+			 way > 0 ? "earthquake toward the eave" : "earthquake toward the ridge");
 	}
 }
 
@@ -163,18 +219,18 @@ double rail_worker(const struct context *c)
 						 : 0;
 }
 
-static void worker(const struct context *c, const struct spans *s, double depth, double capacity,
-		   struct rail_line *rail)
+static void worker(const struct uneven *u)
 {
-	const double P = rail_worker(c) * c->cos_theta *
-			 (c->lrfd && !isfinite(c->job->rail.allowable_moment) ? 1.6 : 1);
-	const double d = c->r->dead.array_filled * c->cos_theta * depth *
-			 (c->lrfd && !isfinite(c->job->rail.allowable_moment) ? 1.2 : 1);
+	const struct context *c = u->c;
+	const struct spans *s = &u->spans;
+	const bool factored = c->lrfd && !isfinite(c->job->rail.allowable_moment);
+	const double P = rail_worker(c) * c->cos_theta * (factored ? 1.6 : 1);
+	const double d = c->r->dead.array_filled * c->cos_theta * u->depth * (factored ? 1.2 : 1);
 	const struct beam_uniform dead = {s->line->x0, s->line->x1, d};
 
 	for (int i = 0; i < s->count && P > 0; i++) {
-		const bool left =
-			s->end[i]<s->support[0], right = s->end[i + 1]> s->support[s->supports - 1];
+		const bool left = s->end[i] < s->support[0];
+		const bool right = s->end[i + 1] > s->support[s->supports - 1];
 		const struct beam_point load = {left    ? s->end[i]
 						: right ? s->end[i + 1]
 							: (s->end[i] + s->end[i + 1]) / 2,
@@ -187,29 +243,35 @@ static void worker(const struct context *c, const struct spans *s, double depth,
 					  .points = 1,
 					  .uniform = &dead,
 					  .point = &load};
-		struct beam_forces forces;
 
-		if (beam_solve(&beam, &forces))
-			take(rail, fabs(beam_worst_moment(&forces).value), capacity,
-			     "D + one worker");
+		hold(u, &beam, factored ? worker_lrfd : worker_asd, NULL, NULL);
 	}
 }
 
 void rail_patterns(const struct context *c, const struct line *line, const struct attachment *a,
-		   int count, double capacity, struct rail_line *rail)
+		   int count, double capacity, struct rail_line *rail, struct shown_beam *shown)
 {
 	const bool allowable = isfinite(c->job->rail.allowable_moment);
 	const struct load_combination *list = allowable ? c->asd : c->combination;
+	const struct load_combination *quake = allowable ? c->quake.asd : c->quake.combination;
 	const int n = allowable ? c->asds : c->combinations;
-	const double depth = line->y_high - line->y_low;
-	struct spans s;
+	const int quakes = !c->quake.known ? 0 : allowable ? c->quake.asds : c->quake.combinations;
+	struct uneven u = {.c = c,
+			   .depth = line->y_high - line->y_low,
+			   .capacity = capacity,
+			   .rail = rail,
+			   .shown = shown};
 	double p_down = 0;
 
-	if (!isfinite(capacity) || !find_spans(&s, line, a, count))
+	if (!isfinite(capacity) || !find_spans(&u.spans, line, a, count))
 		return;
 	for (int i = 0; i < count; i++)
 		p_down = fmax(p_down, a[i].p_down);
-	for (int i = 0; i < n && snows(c) && s.count > 1; i++)
-		partial_snow(c, &s, &list[i], p_down, depth, capacity, rail);
-	worker(c, &s, depth, capacity, rail);
+	const bool uneven = snows(c) && u.spans.count > 1;
+
+	for (int i = 0; i < n && uneven; i++)
+		partial_snow(&u, &list[i], p_down);
+	for (int i = 0; i < quakes && uneven; i++)
+		partial_quake(&u, &quake[i], a[0].tip);
+	worker(&u);
 }

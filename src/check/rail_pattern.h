@@ -14,10 +14,10 @@ void rail_snow_widths(const struct context *c, const struct line *line,
 bool span_pattern(int p, int spans, double factor[]);
 const char *span_pattern_text(int p, int spans);
 /* Moment of the rail under the patterns of 7.5 and under a worker, if the job asks for one.
- * capacity NAN: not rated. */
+ * capacity NAN: not rated. shown: NULL, or where the worst of them is taken down. */
 void rail_patterns(const struct context *c, const struct line *line,
 		   const struct attachment *attachment, int count, double capacity,
-		   struct rail_line *rail);
+		   struct rail_line *rail, struct shown_beam *shown);
 /* One worker's weight on a foot, against the foot's tested value and its screws: N, 0 where the job
  * does not ask. */
 double rail_worker(const struct context *c);

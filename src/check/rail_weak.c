@@ -10,13 +10,18 @@
 #include "check/load_case.h"
 #include "resist/aluminium.h"
 
-static void hold(double strong, double weak, const char *combination, double *ratio,
-		 const char **worst)
+/* Largest moment under 1 per area of array, and what the rail takes about either axis. */
+struct bends {
+	double moment, M_x, M_y;
+};
+
+static void hold(const struct bends *b, double normal, double along, const char *combination,
+		 struct rail_bent *worst)
 {
-	if (strong + weak > *ratio) {
-		*ratio = strong + weak;
-		*worst = combination;
-	}
+	const double ratio = normal * b->moment / b->M_x + along * b->moment / b->M_y;
+
+	if (ratio > worst->ratio)
+		*worst = (struct rail_bent){ratio, normal, along, combination};
 }
 
 /* Push of snow held above the array on its topmost rail, per area like the other loads. */
@@ -28,8 +33,8 @@ static double held(const struct context *c, const struct attachment *a, int snow
 }
 
 /* In an earthquake; snow as the combination has it. */
-static void quake(const struct context *c, const struct attachment *a, double moment, double M_x, double M_y,
-		  double *ratio, const char **combination)
+static void quake(const struct context *c, const struct attachment *a, const struct bends *b,
+		  struct rail_bent *worst)
 {
 	double normal, slope;
 
@@ -39,13 +44,12 @@ static void quake(const struct context *c, const struct attachment *a, double mo
 				if (array_load_quake(c, &c->quake.asd[k], way,
 						     c->quake.asd[k].S > 0 ? array_snow(c, s, a->tributary.y1) : 0,
 						     1, NULL, &normal, &slope))
-					hold(fabs(normal + slope * a->tip) * moment / M_x,
-					     fabs(slope) * moment / M_y, c->quake.asd[k].text, ratio,
-					     combination);
+					hold(b, fabs(normal + slope * a->tip), fabs(slope),
+					     c->quake.asd[k].text, worst);
 }
 
 bool rail_both_ways(const struct context *c, const struct attachment *a, int count, double moment,
-		    double *ratio, const char **combination)
+		    struct rail_bent *worst)
 {
 	const struct job_rail *rail = &c->job->rail;
 	struct rail_alloy alloy;
@@ -61,24 +65,23 @@ bool rail_both_ways(const struct context *c, const struct attachment *a, int cou
 
 	if (!(M_x > 0)) /* NAN too */
 		return false;
-	*ratio = 0;
-	*combination = "";
+	const struct bends b = {moment, M_x, M_y};
+
+	*worst = (struct rail_bent){.combination = ""};
 	for (int i = 0; i < count; i++)
-		quake(c, &a[i], moment, M_x, M_y, ratio, combination);
+		quake(c, &a[i], &b, worst);
 	for (int i = 0; i < count; i++)
 		for (int k = 0; k < c->asds; k++) {
 			const struct load_combination *x = &c->asd[k];
 
 			if (array_load_up(c, x, a[i].p_up, 1, NULL, &normal, &slope))
-				hold(fmax(0, normal) * moment / M_x, slope * moment / M_y, x->text,
-				     ratio, combination);
+				hold(&b, fmax(0, normal), slope, x->text, worst);
 			for (int s = 0; s < c->snow.cases; s++)
 				if (array_load_down(c, x, a[i].p_down,
 						    array_snow(c, s, a[i].tributary.y1), 1, NULL,
 						    &normal, &slope))
-					hold(fabs(normal) * moment / M_x,
-					     (slope + held(c, &a[i], s, x->S)) * moment / M_y,
-					     x->text, ratio, combination);
+					hold(&b, fabs(normal), slope + held(c, &a[i], s, x->S),
+					     x->text, worst);
 		}
 	return true;
 }
@@ -95,6 +98,39 @@ static double moment_at(const void *context, double x)
 	return beam_moment_at(b->beam, b->forces, x);
 }
 
+bool rail_comes_in_lengths(const struct context *c)
+{
+	return c->job->rail.kind == SUPPORT_RAILS && isfinite(c->job->rail.stock_length) &&
+	       c->job->rail.stock_length > 0;
+}
+
+int rail_joints_told(const struct context *c, const struct line *line, double at[SPLICE_MAX])
+{
+	const int number = (int)(line - c->line) + 1;
+	int n = 0;
+
+	for (int i = 0; i < c->job->rail_joints && c->job->rail.kind == SUPPORT_RAILS; i++) {
+		const struct job_rail_joint *j = &c->job->rail_joint[i];
+		int k = n;
+
+		if (j->line != 0 && j->line != number)
+			continue;
+		for (; k > 0 && at[k - 1] > line->x0 + j->at; k--)
+			at[k] = at[k - 1];
+		at[k] = line->x0 + j->at;
+		n++;
+	}
+	return n;
+}
+
+bool rail_is_joined(const struct context *c, const struct line *line)
+{
+	double at[SPLICE_MAX];
+
+	return rail_joints_told(c, line, at) > 0 ||
+	       (rail_comes_in_lengths(c) && !at_most(line->x1 - line->x0, c->job->rail.stock_length));
+}
+
 static struct splice_rail spliced(const struct context *c, const struct line *line,
 				  const double *foot, int feet)
 {
@@ -102,16 +138,10 @@ static struct splice_rail spliced(const struct context *c, const struct line *li
 
 	return (struct splice_rail){.x0 = line->x0,
 				    .x1 = line->x1,
-				    .stock = c->job->rail.stock_length,
+				    .stock = rail_comes_in_lengths(c) ? c->job->rail.stock_length : HUGE_VAL,
 				    .reach = isfinite(reach) ? reach : 0.5,
 				    .feet = feet,
 				    .foot = foot};
-}
-
-bool rail_comes_in_lengths(const struct context *c)
-{
-	return c->job->rail.kind == SUPPORT_RAILS && isfinite(c->job->rail.stock_length) &&
-	       c->job->rail.stock_length > 0;
 }
 
 bool rail_cannot_be_laid(const struct context *c, const struct line *line, const double *x, int count)
@@ -119,6 +149,10 @@ bool rail_cannot_be_laid(const struct context *c, const struct line *line, const
 	const struct splice_rail rail = spliced(c, line, x, count);
 	double at[SPLICE_MAX];
 
+	const int told = rail_joints_told(c, line, at);
+
+	if (told > 0)
+		return count >= 2 && !splice_fits(&rail, at, told);
 	return rail_comes_in_lengths(c) && count >= 2 && splice_lay(&rail, at) < 0;
 }
 
@@ -127,8 +161,10 @@ int rail_joints(const struct context *c, const struct line *line, const struct b
 {
 	const struct bent bent = {beam, forces};
 	const struct splice_rail rail = spliced(c, line, beam->support, (int)beam->supports);
-	const int n = rail_comes_in_lengths(c) ? splice_lay_easy(&rail, moment_at, &bent, at) : 0;
+	int n = rail_joints_told(c, line, at);
 
+	if (n == 0 && rail_comes_in_lengths(c))
+		n = splice_lay_easy(&rail, moment_at, &bent, at);
 	return n > 0 ? n : 0;
 }
 

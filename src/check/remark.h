@@ -3,7 +3,8 @@
    once, so that every report (and later another language) says the same.
 
    A template names values as {0 in}, {1 psf 1} (value, unit, decimals; the report turns the unit into its own system),
-   {0 tape}, {0 pitch}, {0 %}, {0 n} (a whole number) and texts as {t0}. */
+   {0 tape}, {0 pitch}, {0 %}, {0 n} (a whole number), texts as {t0}, and the job's edition of the loading
+   standard as {code}. */
 #ifndef RP_REMARK_H
 #define RP_REMARK_H
 
@@ -32,7 +33,7 @@ enum remark_kind {
 	R(STEEP, ENGINEER, "The pitch {0 pitch} is steeper than 45 degrees, beyond the figures of {t0}.")                                                                                                \
 	R(OPEN_BUILDING, ENGINEER, "An open building has its own roof coefficients ({t0}).")        \
 	R(TOPOGRAPHY, ENGINEER, "The site may stand on the upper half of a hill, ridge or escarpment; Kzt is not " \
-	  "given (ASCE/SEI 7 26.8).")                                                                          \
+	  "given ({code} 26.8).")                                                                          \
 	R(NOT_RAFTER, ENGINEER, "The framing is `{t0}`: this program rates sawn rafters only. {t1}")              \
 	R(RIDGE, ENGINEER, "At {0 pitch} or without ties the ridge must be a beam or a wall; the ridge given is "  \
 	  "`{t0}` and the ties `{t1}`.")                                                                          \
@@ -41,21 +42,21 @@ enum remark_kind {
 	R(COVERING_PITCH, ENGINEER, "The covering `{t0}` asks for at least {0 pitch}; this roof has {1 pitch}.")  \
 	R(COVERING_STOP, ENGINEER, "The covering `{t0}` is one that stops the work: {t1}")                        \
 	R(TILTED, ENGINEER, "The collectors stand at {0 deg 1} to a roof of {1 pitch}: no rule of the loading standard for collectors "  \
-	  "covers that{t0}. The worse of the forces on rooftop structures (ASCE/SEI 7-16 29.4.1; 7-10 29.5.1) and of the full " \
+	  "covers that{t0}. The worse of the forces on rooftop structures ({code} {t1}) and of the full " \
 	  "roof pressure on the collectors is used as a bound.")                                                  \
-	R(TILTED_LIMIT, NOTE, "The rule for tilted collectors (ASCE/SEI 7 29.4.3) is refused: {t0} [{t1}]")    \
+	R(TILTED_LIMIT, NOTE, "The rule for tilted collectors ({code} 29.4.3) is refused: {t0} [{t1}]")    \
 	R(ROOFTOP_FORCE, NOTE, "Wind on one collector as a rooftop structure, strength level: {0 lb 0} level, from either side, and " \
 	  "{1 lb 0} upward, acting together (from memory).")                                                      \
 	R(RACK_BRACED, ASSUMED, "The rack is a braced frame, hinged at its feet: its legs share the force along the roof alike, and carry " \
 	  "its tipping (top {0 in 1} over the roof) as pull and push. Verify: a diagonal brace in the plane of the legs.") \
 	R(ZONE_ENVELOPE, ASSUMED, "Wind zones of this roof: {t0}.")                                        \
-	R(HILL_COUNTS, NOTE, "The {t0} speeds the wind up: Kzt {0 - 2} (H/Lh {1 - 2}, ASCE/SEI 7 26.8).")         \
-	R(HILL_OUT, NOTE, "The {t0} does not count (ASCE/SEI 7 26.8.1): {t1} Kzt is 1.")                          \
+	R(HILL_COUNTS, NOTE, "The {t0} speeds the wind up: Kzt {0 - 2} (H/Lh {1 - 2}, {code} 26.8).")         \
+	R(HILL_OUT, NOTE, "The {t0} does not count ({code} 26.8.1): {t1} Kzt is 1.")                          \
 	R(HILL_UNANSWERED, ASSUMED, "hill.{t0} is not answered: yes is taken, so that the hill counts.")          \
-	R(HILL_FROM_MEMORY, ASSUMED, "K1 of the shape `{t0}` in exposure {t1} is {0 - 2} H/Lh from memory (ASCE/SEI 7 Fig. 26.8-1): read it, and " \
+	R(HILL_FROM_MEMORY, ASSUMED, "K1 of the shape `{t0}` in exposure {t1} is {0 - 2} H/Lh from memory ({code} Fig. 26.8-1): read it, and " \
 	  "enter `Kzt` if the book has more.")                                                                    \
 	R(OVERHANG_ARRAY, NOTE, "The array reaches {0 tape} past the wall over the eave overhang, where wind lifts the roof from below " \
-	  "too: the overhang coefficients (ASCE/SEI 7-10 30.10, 7-16 30.9, 7-22 30.7) count for the rafters' tails; the collectors are not " \
+	  "too: the overhang coefficients ({code} {t0}) count for the rafters' tails; the collectors are not " \
 	  "loaded from below by the soffit.")                                                                     \
 	R(RAKE_FOOT, ENGINEER, "Attachment {0 n} stands outside the gable wall: the rake overhang is not rated.") \
 	R(STRADDLE_WORST, NOTE, "Pieces that reach into several wind zones are loaded by the worst zone they touch.") \
@@ -104,8 +105,10 @@ enum remark_kind {
 	R(RUNS_ON, NOTE, "The span is shorter than the way from wall to ridge, so the rafter is taken to run on over an inner support: "   \
 	  "its moment there is rated, its shear counted half as much again. Where that support stands is taken from the span; measured " \
 	  "(`framing.inner-support`), both spans are rated as they are.")                                         \
-	R(INNER_SUPPORT, NOTE, "A support stands {0 tape} from the wall under each rafter, and {1 tape} below the upper one, level: the two " \
-	  "spans are rated {t0} (three-moment equation). It must stand on a wall or a beam.")                     \
+	R(INNER_SUPPORT, NOTE, "Inner supports under each rafter: {2 n}, the lowest {0 tape} from the wall, the highest {1 tape} from the upper " \
+	  "support, level. The spans are rated {t0} (three-moment equation). Each must stand on a wall or a beam.") \
+	R(EDGE_FREE, NOTE, "The rafters are no deeper than {1 n} times their breadth by nominal size ({0 - 1}): where net uplift presses the " \
+	  "lower edge, CL is 1 without side support (NDS 3.3.3, 4.4.1.2).")                                       \
 	R(ENDS_HELD, NOTE, "The rafters are held upright at their ends, as entered, and no deeper than {1 n} times their breadth by nominal " \
 	  "size ({0 - 1}): where net uplift presses the lower edge, CL is 1 (NDS 3.3.3, 4.4.1.2).")                \
 	R(ENDS_TOO_DEEP, NOTE, "The rafters are held at their ends, but {0 - 1} times as deep as broad by nominal size, more than the {1 n} " \
@@ -129,8 +132,8 @@ enum remark_kind {
 	R(SEISMIC, NOTE, "Earthquake, SDS {0 - 3}: the array pulls its feet sideways with {1 - 3} of its filled weight, "  \
 	  "toward the eave, the ridge or along the eave, and with {2 - 3} up or down (before load factors).")     \
 	R(SEISMIC_EXEMPT, NOTE, "Seismic design category A as entered: exempt from earthquake forces on components " \
-	  "(ASCE/SEI 7 13.1.4, 11.7).")                                                                           \
-	R(SEISMIC_EXEMPT_UNUSED, NOTE, "Seismic design category {t0}: the exemptions of ASCE/SEI 7 13.1.4 by category and " \
+	  "({code} 13.1.4, 11.7).")                                                                           \
+	R(SEISMIC_EXEMPT_UNUSED, NOTE, "Seismic design category {t0}: the exemptions of {code} 13.1.4 by category and " \
 	  "weight rest on memory here and are not used.")                                                         \
 	R(SEISMIC_FACTS, ENGINEER, "ASCE/SEI 7-22 needs SDS of its own maps, CAR and Rpo of Table 13.6-1, Hf and Rmu of 13.3.1: " \
 	  "read them there and enter them under `earthquake`. The earthquake is not computed.")              \
@@ -138,25 +141,25 @@ enum remark_kind {
 	  "rated: across a rafter a screw needs 4 D of wood to the edge (NDS Table 12.5.1C).")                    \
 	R(UNCHECKED_SEISMIC_FRAME, UNCHECKED, "The house in an earthquake: its deck, ties and walls, and its own weight sideways. Feet, screws, rails and " \
 	  "rafters are rated for the array's weight both ways, rafters for the roof's up and down too.")          \
-	R(PARTIAL_RAFTER, NOTE, "The rafters run over {1 n} spans, overhangs counted: partial snow (ASCE/SEI 7 7.5, from memory) takes the " \
+	R(PARTIAL_RAFTER, NOTE, "The rafters run over {1 n} spans, overhangs counted: partial snow ({code} 7.5, from memory) takes the " \
 	  "worst of them to {0 - 2} of what it can carry, with {t0}.")                                            \
-	R(PARTIAL_SPARED, NOTE, "Partial snow is not asked of rafters square to the ridge of a gable between {0 deg 2} and {1 deg 1} (ASCE/SEI " \
-	  "7 7.5, from memory); unbalanced snow is, and is rated.")                                               \
+	R(PARTIAL_SPARED, NOTE, "Partial snow is not asked of rafters square to the ridge of a gable between {0 deg 2} and {1 deg 1} ({code} " \
+	  "7.5, from memory); unbalanced snow is, and is rated.")                                               \
 	R(TAIL, ASSUMED, "The array loads the rafters' tails: they are rated as cantilevers, with wind on the overhang from above and below, and " \
 	  "with {0 in 2} of depth left over the wall, {t0}. " \
 	  "Verify: the depth above the notch, and that each tail is one piece with its rafter.")                  \
 	R(TAIL_LONG, ENGINEER, "The array loads rafter tails that reach {0 tape} past the wall: more than the {1 in 0} to which IRC R802.7.1.1 " \
 	  "lets a notched rafter run on. Measure what is left over the wall and give `framing.tail-depth`.")                                                          \
-	R(PARTIAL_SNOW, NOTE, "Partial snow on the continuous rail (ASCE/SEI 7 7.5) puts {0 % 1} more snow on its worst foot " \
+	R(PARTIAL_SNOW, NOTE, "Partial snow on the continuous rail ({code} 7.5) puts {0 % 1} more snow on its worst foot " \
 	  "than even snow does.")                                                                                 \
 	R(DRIFT, NOTE, "Snow drifts against the array: {0 psf 1} on top of the balanced snow at its edges, gone after " \
-	  "{1 tape} (ASCE/SEI 7 7.8, parts of it from memory: `rafterproof sources`; or work it out by the book and give " \
+	  "{1 tape} ({code} 7.8, parts of it from memory: `rafterproof sources`; or work it out by the book and give " \
 	  "`snow.drift-load`); the rafters are checked with it.")                                                 \
 	R(DRIFT_ENTERED, NOTE, "Snow drift at the array as entered: {0 psf 1} on top of the balanced snow at its edges, gone after {1 tape}: " \
 	  "{t0}.")                                                                                                \
-	R(NO_DRIFT, NOTE, "No snow drift at the array by ASCE/SEI 7 7.8 (limits from memory): {t0}")              \
-	R(SLIDE_OFF, NOTE, "Snow that slides off each tilted row: {0 psf 1} more on a strip of roof {1 tape} wide at its foot (ASCE/SEI " \
-	  "7 C7.8, from memory); the rafters are checked with it.")                                               \
+	R(NO_DRIFT, NOTE, "No snow drift at the array by {code} 7.8 (limits from memory): {t0}")              \
+	R(SLIDE_OFF, NOTE, "Snow that slides off each tilted row: {0 psf 1} more on a strip of roof {1 tape} wide at its foot ({code} " \
+	  "C7.8, from memory); the rafters are checked with it.")                                               \
 	R(SEISMIC_RACK, ASSUMED, "Earthquake on collectors that stand tilted acts in the middle of each and tips the braced frame onto its lower " \
 	  "or upper feet, which is rated. Along the eave it tips the frame sideways, which is not. Verify: braces along the eave too.") \
 	R(LIVE_LEFT_OUT, NOTE, "Roof live load is left out under the collectors, for the clear space {0 in 1} is not above 24 in; without " \
@@ -164,14 +167,14 @@ enum remark_kind {
 	R(LIVE_KEPT, NOTE, "Roof live load is kept under the collectors: the clear space {0 in 1} is above 24 in (IBC 2021 1607.14.4.1, " \
 	  "ASCE/SEI 7-22 4.16.1).")                                                                               \
 	R(SLIDE_LOWER, UNCHECKED, "The lower roof below: snow that slides off this roof adds {0 psf 1} over {1 tape} from the eave " \
-	  "({2 lb/ft 0} of eave) to its balanced snow (ASCE/SEI 7 7.9, slippery where it drains over glass).")      \
-	R(SNOW_HELD, NOTE, "Nothing but the array stops the snow on this slippery roof: it pushes {0 lb/ft 0} of the array's upper " \
+	  "({2 lb/ft 0} of eave) to its balanced snow ({code} 7.9, slippery where it drains over glass).")      \
+	R(SNOW_HELD, NOTE, "This roof {t0}, and nothing but the array stops its snow: it pushes {0 lb/ft 0} of the array's upper " \
 	  "edge down the slope, all of it put on the topmost line of feet (no friction, common practice).")       \
 	R(SNOW_GUARDED, NOTE, "The snow above the array is left to the snow guards, which are not checked here.") \
 	R(SNOW_FRICTION, NOTE, "Snow above the array is taken to be held by this rough covering, by friction and frost; no push " \
 	  "on the array is computed.")                                                                            \
 	R(ICE_DAM, NOTE, "Feet stand on the overhang of a warm roof: {0 psf 1} of ice and snow with dead load is checked on them " \
-	  "(ASCE/SEI 7 7.4.5).")                                                                                  \
+	  "({code} 7.4.5).")                                                                                  \
 	R(LOCAL_SNOW, NOTE, "Local snow rule, as entered: {t0}. Its least roof snow is {0 psf 1}.")               \
 	R(LATERAL_OK, NOTE, "The array and earlier additions weigh {0 % 1} of roof, ceiling and upper half of the walls, not more than " \
 	  "10 % ({t0}): no upgrade of the lateral system by that proxy (common practice).")                       \
@@ -181,14 +184,17 @@ enum remark_kind {
 	  "an exception of the 5 % rule ({t0}, from memory); its rafters must still carry the new load, which is the rafter check.") \
 	R(COEFFICIENT, LOOK_UP, "Zone {t0}: with the remembered curve it holds, with the safe side it does not. Read GCp in " \
 	  "{t1}, zone {t0}, at {0 ft2 1}, and enter it as a `coefficient` with its page: remembered {1 - 2}, safe side {2 - 2}.") \
-	R(NO_COEFFICIENT, ENGINEER, "There is no GCp for zone {t0} on this roof; enter the one the book prints as a `coefficient`.")  \
+	R(NO_COEFFICIENT, ENGINEER, "There is no confirmed GCp for zone {t0} on this roof ({code} {t1}): enter the one the book prints as a " \
+	  "`coefficient`.")  \
 	R(COEFFICIENT_USED, ASSUMED, "GCp of zone {t0} is {1 - 2} ({t1}, {t2}); the answer is the same with the "   \
 	  "safe side {2 - 2}. Area {0 ft2 1}.")                                                                   \
+	R(COEFFICIENT_ONE_SOURCE, ASSUMED, "GCp of zone {t0} is {1 - 2} at {0 ft2 1} ({t1}): one source, not confirmed; compare " \
+	  "it with the printed figure.")                                                                          \
 	R(COEFFICIENT_ENTERED, NOTE, "GCp of zone {t0} is {0 - 2} as entered: {t1}.")                             \
 	R(ASSUMED_FIELD, ASSUMED, "{t0} is not known: {t1} is assumed. Verify: {t2}")                             \
-	R(FLUSH_LOST, NOTE, "The reduction gamma-a of ASCE/SEI 7 29.4.4 is refused: {t0} The full roof "       \
+	R(FLUSH_LOST, NOTE, "The reduction gamma-a of {code} 29.4.4 is refused: {t0} The full roof "       \
 	  "coefficient is used instead (gamma-a = 1).")                                                           \
-	R(MINIMUM_PRESSURE, NOTE, "The 16 psf minimum (ASCE/SEI 7 30.2.2) governs the {t0} in zone {t1}; whether it " \
+	R(MINIMUM_PRESSURE, NOTE, "The 16 psf minimum ({code} 30.2.2) governs the {t0} in zone {t1}; whether it " \
 	  "binds rooftop collectors is not settled, so it is applied.")                                           \
 	R(OBSTRUCTED, NOTE, "The collectors stop snow from sliding on this slippery covering: the `all other` slope "  \
 	  "curve is used (Cs {0 - 2} in place of {1 - 2}).")                                                      \
@@ -200,7 +206,7 @@ enum remark_kind {
 	R(SNOW_MINIMUM, NOTE, "The roof snow {0 psf 1} is the authority's own minimum.")                          \
 	R(PUMP_HEAT, NOTE, "Heat that a pump could send to the collectors to melt snow is no design reduction: "  \
 	  "the pump may fail in the storm that brings the snow.")                                                 \
-	R(VALLEY, FAILS, "A foot may stand {0 in 1} square to the line of the valley; no hole and no lifted course within {1 in 0} " \
+	R(VALLEY, FAILS, "The flashing of a foot may come within {0 in 1}, square, of the line of the valley; no flashing and no lifted course within {1 in 0} " \
 	  "of it. Move the array away from the valley.")                                                          \
 	R(METAL_NEVER, NOTE, "Never {t0} with {t1}: {t2}. Choose another metal or keep every drop of water apart.") \
 	R(METAL_APART, NOTE, "Keep {t0} apart from {t1}: {t2}.")                                                  \
@@ -231,10 +237,18 @@ enum remark_kind {
 	R(MAX_SPACING, FAILS, "The feet of line {0 n} stand up to {1 tape} apart; the maker allows {2 tape}.")    \
 	R(SPLICE_END_SPAN, FAILS, "The rail of line {0 n} cannot be laid in lengths of {1 tape} so that no joint falls in an end span, " \
 	  "past an outer foot or farther from a foot than it may.")                                               \
+	R(JOINTS_MISPLACED, FAILS, "The joints told for the rail of line {0 n} (rail-joint) do not fit this layout: one stands in an end " \
+	  "span, past an outer foot or farther from a foot than it may, or a piece is longer than the rail comes.") \
+	R(JOINT_ASTRAY, FAILS, "rail-joint {0 n} belongs to no rail: there are {1 n} lines, counted from the eave up.") \
+	R(RAIL_JOINT_TOLD, NOTE, "Joint {2 n} of the rail of line {0 n} stands {1 tape} from its left end, as entered.") \
 	R(RAIL_JOINT, NOTE, "The rail of line {0 n}, in as few pieces as can be: joint {2 n} stands {1 tape} from its left end, " \
 	  "where it bends least.")                                                                                 \
 	R(HOLES_NONE, FAILS, "No layout with {0 n} attachments is possible here, only with {1 n} to {2 n}, two or more on each line " \
 	  "where clearances, the longest bay and end allow: the one shown has another number.")  \
+	R(HOLES_NEVER, FAILS, "No layout with {0 n} attachments is possible here, nor with any other number: {t0}.") \
+	R(HOLES_RULE, FAILS, "No layout with {0 n} attachments is possible here: {t0}. The one shown has another number.") \
+	R(HOLES_UNSETTLED, FAILS, "No layout with {0 n} attachments was found within the effort allowed; fewer than {1 n} are ruled " \
+	  "out. The one shown has another number.")                                                               \
 	R(HOLES_BEST, NOTE, "Of all layouts with {0 n} attachments, as the job asks, the one with the lowest worst ratio is shown.")  \
 	R(HOLES_OPEN, NOTE, "A layout with {0 n} attachments is shown, as the job asks; whether another with as many has a lower worst " \
 	  "ratio was not settled within the effort allowed.")                                                     \
@@ -246,6 +260,9 @@ enum remark_kind {
 	R(FEWEST_JOINED, NOTE, "{0 n} attachments are the fewest there can be: {2 n} on each of {1 n} lines, for their rails are joined " \
 	  "and a joint needs a span that is no end span.")                                                        \
 	R(FEWEST_ALONE, NOTE, "{0 n} attachments are the fewest that hold: every layout with fewer was tried or ruled out.")  \
+	R(FEWER_BOUND, NOTE, "No layout with {0 n} is below {1 - 2}: that much is proved.")                       \
+	R(FEWER_BARRED, NOTE, "Fewer than {0 n} cannot stand here at all, whatever they carry: {t0}.")            \
+	R(NONE_STANDS, NOTE, "No number of attachments can stand here, whatever they carry: {t0}.")               \
 	R(FEWEST_OPEN, NOTE, "{0 n} attachments hold and at least {1 n} are needed; what lies between was not settled within the " \
 	  "effort allowed.")                                                                                      \
 	R(BEST_LAYOUT, NOTE, "No other layout with as many attachments has a lower worst ratio, or the same and more even shares.") \
@@ -253,7 +270,7 @@ enum remark_kind {
 	R(NO_RAFTER, FAILS, "A rail line has {0 n} rafters to stand on; at least two are needed.")                \
 	R(FIXED_SPACING, FAILS, "The wanted spacing {0 tape} is more than the largest that holds, {1 tape}.")     \
 	R(REMEDY_SPACING, REMEDY, "Feet no more than {0 tape} apart: the worst ratio falls to {1 - 2}.")          \
-	R(REMEDY_LONGER, REMEDY, "A screw {2 tape} by {0 tape} in place of the present one: the worst ratio falls to {1 - 2}.") \
+	R(REMEDY_LONGER, REMEDY, "A screw {2 in 4} thick and {0 tape} long in place of the present one: the worst ratio falls to {1 - 2}.") \
 	R(REMEDY_BOTH, REMEDY, "No single change is enough; these two together are:")                             \
 	R(REMEDY_TWO, REMEDY, "Two screws per foot, {0 in 2} apart along the rafter: the worst ratio falls to {1 - 2}.")  \
 	R(REMEDY_BRACE, REMEDY, "Blocking or strapping that holds the rafters' bottom edges sideways at least every {0 tape}: the worst ratio " \
@@ -278,6 +295,10 @@ enum remark_kind {
 	R(SEAM_CLOSE, NOTE, "{0 n} attachments, the first of them number {1 n}, stand nearer than {2 tape} to a seam: no room for a base.")  \
 	R(JOINTS_RANDOM, ASSUMED, "The joints between the pieces lie at random, so whether a hole comes on one is not known. Verify on the "  \
 	  "roof before each hole is drilled: {0 tape} or more from every {t0} of its own course{t1}.")              \
+	R(JOINTS_UNSEEN, ASSUMED, "At {0 n} attachments, the first of them number {1 n}, the pieces were not measured to both ends. Verify "  \
+	  "on the roof before the hole is drilled: {2 tape} or more from every {t0} of its own course{t1}; or give these joints too.")  \
+	R(BORDER_CLOSE, NOTE, "The flashing of {0 n} attachments, the first of them number {1 n}, comes nearer than {2 tape} to the {t0} "  \
+	  "(common practice): the table of the feet in the covering says by how much.")                          \
 	R(JOINT_CLOSE, NOTE, "{0 n} attachments, the first of them number {1 n}, come nearer than {2 tape} to a {t0}: how far each must "  \
 	  "move stands with the flashing.")                                                                       \
 	R(JOINT_STUCK, NOTE, "{0 n} of them, the first number {1 n}, cannot be moved off it within the clamp range nor on the rafter: open a "  \
@@ -294,6 +315,7 @@ enum remark_kind {
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \
 	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: no inertia or no limit is given.")         \
 	R(UNCHECKED_RAIL_WEAK, UNCHECKED, "The rail's bending down the slope: no section modulus about that axis is given.") \
+	R(UNCHECKED_JOINTS, UNCHECKED, "The joints of the rail where they are entered: no tested moment of a joint is given.") \
 	R(UNCHECKED_SPLICE, UNCHECKED, "The joints of the rail, laid in lengths of {0 tape}: no tested moment of a joint is given.") \
 	R(UNCHECKED_FOOT, UNCHECKED, "The foot and its clamp ({t0}): no tested allowable is given.")              \
 	R(UNCHECKED_COLLECTOR, UNCHECKED, "The collector's frame and clamps: no rated pressure is given.")        \

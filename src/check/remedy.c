@@ -34,6 +34,17 @@ static bool much_longer(struct job *job, double *value)
 	return longer(job, value);
 }
 
+static bool longest(struct job *job, double *value)
+{
+	job->fastener.length += M_PER_IN;
+	return much_longer(job, value);
+}
+
+static bool is_length(bool (*apply)(struct job *, double *))
+{
+	return apply == longer || apply == much_longer || apply == longest;
+}
+
 /* Two screws along the rafter at the spacing that needs no reduction, 4 D (NDS Table 12.5.1B), and for
    screws under 1/4 in no lead holes either, 10 D (Table C12.1.5.7). */
 static bool two_screws(struct job *job, double *value)
@@ -120,6 +131,7 @@ static const struct change {
 } changes[] = {
 	{ closer, REMARK_REMEDY_SPACING },      { longer, REMARK_REMEDY_LONGER },
 	{ much_longer, REMARK_REMEDY_LONGER },  { rigid_seat, REMARK_REMEDY_SEAT },
+	{ longest, REMARK_REMEDY_LONGER },
 	{ two_screws, REMARK_REMEDY_TWO },      { stagger, REMARK_REMEDY_STAGGER },
 	{ brace, REMARK_REMEDY_BRACE },         { double_rafter, REMARK_REMEDY_RAFTER },
 	{ support, REMARK_REMEDY_SPAN },        { fewer, REMARK_REMEDY_FEWER },
@@ -215,11 +227,14 @@ void remedies_find(const struct job *job, struct result *r, struct check_workspa
 	if (!failing)
 		return;
 	for (size_t i = 0; i < CHANGES; i++)
-		found = try_one(job, r, w, i) || found;
+		if (changes[i].apply != longest || !found) /* only where less does not do */
+			found = try_one(job, r, w, i) || found;
 	for (size_t i = 0; i < CHANGES && !found; i++)
 		for (size_t j = i + 1; j < CHANGES && !found; j++)
 			/* blocks stand for themselves: many kinds are tried already */
-			found = changes[j].apply != blocks && try_two(job, r, w, i, j);
+			found = changes[j].apply != blocks &&
+				!(is_length(changes[i].apply) && is_length(changes[j].apply)) &&
+				try_two(job, r, w, i, j);
 	if (!found)
 		REMARK(r, REMEDY_NONE, 0);
 }

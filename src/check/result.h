@@ -7,6 +7,7 @@
 
 #include "check/course_place.h"
 #include "check/remark.h"
+#include "check/shown_beam.h"
 #include "job/job.h"
 #include "load/asce7_snow.h"
 #include "roof/zone.h"
@@ -54,7 +55,8 @@ enum link { LINK_COLLECTOR, LINK_RAIL, LINK_FOOT, LINK_FASTENER, LINK_RAFTER, LI
 	C(BLOCK_NAILS, FOOT, "side load on a nail in the block's end", LB)                \
 	C(BLOCK_HANGER, FOOT, "hanger at the block's end, shares added", NONE)           \
 	C(RAFTER_PARTIAL, RAFTER, "bending of the rafter, partial snow", PSI)             \
-	C(RAFTER_TAIL, RAFTER, "bending of the rafter's tail over the wall", PSI)
+	C(RAFTER_TAIL, RAFTER, "bending of the rafter's tail over the wall", PSI)         \
+	C(RAFTER_TAIL_BOW, RAFTER, "deflection of the rafter's tail at its end", IN)
 
 enum check_id {
 #define C(id, link, words, unit) CHECK_##id,
@@ -63,6 +65,8 @@ enum check_id {
 	CHECK_COUNT
 };
 enum link check_link(enum check_id id);
+/* True where a tested allowable is held against the combinations of ASD whatever the job's method. */
+bool check_is_tested(enum check_id id, enum fastener_kind kind);
 const char *check_words(enum check_id id);
 enum unit check_unit(enum check_id id);
 const char *link_words(enum link link);
@@ -109,6 +113,8 @@ struct attachment {
 	double tributary_depth;  /* up the slope, m */
 	double reaction_width;   /* continuous-beam reaction per unit line load, m */
 	double snow_width;       /* the same under the worst pattern of full and half snow; 0: not a rail */
+	double lift_width;       /* the least reaction under any pattern of full and half snow; below 0 the rail levers the foot up */
+	double worker_down, worker_up; /* most of one worker's weight on the rail that comes onto the foot; that pulls on it */
 	double area;             /* effective wind area = tributary area, m2 */
 	enum zone zone;          /* worst touched */
 	bool exposed;            /* gammaE = 1.5 for uplift */
@@ -259,6 +265,9 @@ struct block_result {
 	double row_pitch, column_pitch, nail_D, nail_L; /* m */
 };
 
+/* The rule because of which fewer feet cannot stand at all. */
+enum search_bar { BAR_NONE, BAR_SPACING, BAR_CANTILEVER, BAR_JOINTS, BAR_ASIDE, BAR_TOGETHER, BAR_PLACES };
+
 /* What the search for the fewest feet proved. */
 struct search_result {
 	bool ran, found;
@@ -272,7 +281,9 @@ struct search_result {
 	int fewer_feet;
 	bool fewer_settled;      /* and is the best of them */
 	double fewer_ratio;
+	double fewer_bound;      /* none with as many feet has a lower one; not above fewer_ratio */
 	enum check_id fewer_governs;
+	enum search_bar bar;     /* where no number of feet, or none below `feet`, can stand whatever it carries */
 };
 
 struct result {
@@ -309,6 +320,7 @@ struct result {
 	int passes;              /* 1, or 2 where coefficients are not confirmed */
 	struct pass pass[2];     /* 0: remembered, confirmed or entered; 1: safe side */
 	int judged;              /* which pass the printed tables show: the one that decides */
+	struct shown_beam rafter_beam, rail_beam; /* the governing ones of the judged pass, in the case that governs */
 	struct step_record record[SECTION_COUNT][TRACE_MAX];
 	struct trace trace[SECTION_COUNT]; /* of the judged pass; attachment and rafter are the governing ones */
 };

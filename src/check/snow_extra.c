@@ -11,9 +11,23 @@
 #include "table/lookup_limit.h"
 #include "table/lookup_snow.h"
 
+static const char *const projection[] = {[ASCE7_10] = "ASCE/SEI 7-10 7.8",
+					  [ASCE7_16] = "ASCE/SEI 7-16 7.8",
+					  [ASCE7_22] = "ASCE/SEI 7-22 7.8"};
+static const char *const commentary[] = {[ASCE7_10] = "ASCE/SEI 7-10 C7.8",
+					  [ASCE7_16] = "ASCE/SEI 7-16 C7.8",
+					  [ASCE7_22] = "ASCE/SEI 7-22 C7.8"};
+
 static bool slippery(const struct context *c)
 {
 	return c->covering && c->covering->slippery == COVERING_SLIPPERY_YES;
+}
+
+/* Or may be, as with a smooth cap sheet or one with granules: for snow that slides against something
+   that counts as slippery (safe side), for snow that slides off it does not. */
+static bool may_slide(const struct context *c)
+{
+	return slippery(c) || (c->covering && c->covering->slippery == COVERING_SLIPPERY_UNKNOWN);
 }
 
 /* By the book, as the user worked it out. */
@@ -65,7 +79,7 @@ static void drift(struct context *c, struct trace *t)
 	k.name = "balanced, drift at the array";
 	k.beside = d.pd;
 	k.beside_length = d.w;
-	k.clause = "7.8";
+	k.clause = projection[c->code->edition];
 	c->snow.snow[c->snow.cases++] = k;
 	if (!entered)
 		REMARK(c->r, DRIFT, d.pd, d.w);
@@ -84,7 +98,7 @@ static void slide_off(struct context *c, struct trace *t)
 	k.strip = asce7_slide_off(k.array, (first->y1 - first->y0) * c->cos_theta, t);
 	k.strip_width = limit_of(LIMIT_SLIDE_OFF);
 	k.array = 0;
-	k.clause = "C7.8";
+	k.clause = commentary[c->code->edition];
 	c->snow.snow[c->snow.cases++] = k;
 	REMARK(c->r, SLIDE_OFF, k.strip, k.strip_width);
 }
@@ -108,7 +122,7 @@ static void held(struct context *c)
 	const bool guarded = c->job->snow.guards == ANSWER_YES;
 
 	c->held_length = 0;
-	if (!slippery(c)) {
+	if (!may_slide(c)) {
 		REMARK(c->r, SNOW_FRICTION, 0);
 		return;
 	}
@@ -117,7 +131,8 @@ static void held(struct context *c)
 		return;
 	}
 	c->held_length = fmax(0, c->r->plane_slope - c->r->array.y1) * c->cos_theta;
-	REMARK(c->r, SNOW_HELD, snow_held(c->snow.snow[0].roof, c->held_length, c->theta, NULL));
+	REMARK_T(c->r, SNOW_HELD, (snow_held(c->snow.snow[0].roof, c->held_length, c->theta, NULL)),
+		 slippery(c) ? "is slippery" : "may be slippery (its surface is not known: taken so, safe side)");
 }
 
 static void ice(struct context *c, struct trace *t)

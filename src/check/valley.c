@@ -18,25 +18,24 @@ static bool wide(const char *covering)
 	return false;
 }
 
+double valley_clear(const char *covering)
+{
+	return wide(covering) ? VALLEY_CLEAR_WIDE : VALLEY_CLEAR;
+}
+
 void check_valley(struct context *c)
 {
 	const struct pass *pass = &c->r->pass[c->r->judged];
-	const double level = c->job->roof.woven_valley;
-	const double clear = wide(c->job->roof.covering) ? VALLEY_CLEAR_WIDE : VALLEY_CLEAR;
-	double inside = HUGE_VAL;
+	const struct border_room *worst = NULL;
 
-	if (!isfinite(level) || c->r->passes == 0)
+	if (c->r->passes == 0)
 		return;
 	for (int i = 0; i < pass->attachments; i++) {
-		const double x = pass->attachment[i].x;
+		const struct border_room *room = &pass->attachment[i].course.border[BORDER_VALLEY];
 
-		/* which side the valley lies on is not asked: the nearer edge counts */
-		inside = fmin(inside, fmin(x - c->r->array.x0, c->r->array.x1 - x));
+		if (border_close(room) && (!worst || room->distance < worst->distance))
+			worst = room;
 	}
-	if (!isfinite(inside))
-		return;
-	const double square = STEP(NULL, step_valley_distance, level + fmax(0, inside), c->theta);
-
-	if (!at_least(square, clear))
-		REMARK(c->r, VALLEY, square, clear);
+	if (worst)
+		REMARK(c->r, VALLEY, worst->distance, worst->least);
 }

@@ -102,6 +102,9 @@ static void coefficients(struct context *c, bool look_up)
 		c->curve = CURVE_SAFE_SIDE;
 		const struct wind_coefficient safe = array_coefficient(c, (enum zone)z, A);
 
+		if (recalled.known && !recalled.bounded && recalled.confidence == ONE_SOURCE)
+			REMARK_T(c->r, COEFFICIENT_ONE_SOURCE, (A, recalled.GCp), array_zone_name(c, (enum zone)z),
+			         recalled.figure);
 		if (!recalled.known || !recalled.bounded)
 			continue;
 		const double At = rafter_area(c);
@@ -204,6 +207,8 @@ static void unchecked(struct context *c)
 	if (rails && job->rail.stock_length > 0 && job->rail.stock_length < c->r->array.x1 - c->r->array.x0 &&
 	    !(job->rail.splice_moment > 0))
 		REMARK(c->r, UNCHECKED_SPLICE, job->rail.stock_length);
+	else if (rails && job->rail_joints > 0 && !(job->rail.splice_moment > 0))
+		REMARK(c->r, UNCHECKED_JOINTS, 0);
 	if (!rails)
 		REMARK(c->r, UNCHECKED_FRAME, 0);
 	if (!isfinite(job->mount.allowable_uplift))

@@ -90,7 +90,8 @@ void wind_rule_choose(struct context *c)
 		tilted(c);
 	} else {
 		REMARK_T(c->r, TILTED, (c->tilt, c->theta),
-		         c->code->solar_provision ? "" : " (7-10 has none at all)");
+		         c->code->solar_provision ? "" : " (7-10 has none at all)",
+		         c->code->edition == ASCE7_10 ? "29.5.1" : "29.4.1");
 		for (int i = 0; i < (int)TILTED_CONDITION_COUNT && c->code->solar_provision; i++)
 			if (w->tilted_failed & TILTED_BIT(i))
 				REMARK_T(c->r, TILTED_LIMIT, (0), tilted_condition_text((enum tilted_condition)i),

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "cli/command.h"
 #include "cli/library.h"
+#include "report/caution.h"
 #include "report/guide_report.h"
 
 static enum exit_status write_done(const struct export_json *done, const struct options *o,
@@ -14,6 +15,12 @@ static enum exit_status write_done(const struct export_json *done, const struct 
 		document_add(d, BLOCK_PARAGRAPH, 0,
 		             "%d coverings, the parts they share and the schema are in %s.",
 		             (int)done->coverings, done->directory);
+	if (d && done->compressed)
+		document_add(d, BLOCK_PARAGRAPH, 0,
+		             "The files ending in .gz are copies for sending. `rafterproof guide --library` reads the plain files: "
+		             "where only copies arrive, unpack them first (gunzip *.gz).");
+	if (d)
+		document_add(d, BLOCK_CAUTION, 0, "%s", caution_result);
 	return command_write_text(d, o, problems);
 }
 

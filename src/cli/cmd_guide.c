@@ -8,6 +8,7 @@
 #include "cli/library.h"
 #include "job/job_read.h"
 #include "report/caution.h"
+#include "report/feet_notes.h"
 #include "report/flashing_sizes.h"
 #include "report/guide_report.h"
 
@@ -68,7 +69,9 @@ static bool choose_covering(struct guide_run *g)
 
 static enum exit_status write_html(const struct guide_run *g)
 {
-	const struct page_request page = {.lib = g->lib,
+	const struct job_found found = {g->job ? &g->job->job : NULL, g->job ? &g->job->result : NULL};
+	const struct page_request page = {.of_job_what = g->job ? &found : NULL,
+					  .lib = g->lib,
 					  .guide = g->request,
 					  .job = g->job ? g->job->job.title : NULL,
 					  .caution = caution_result,
@@ -81,6 +84,8 @@ static void build(struct document *d, const struct guide_run *g)
 {
 	if (g->request.key) {
 		guide_report_page(d, g->lib, &g->request, 0, g->problems);
+		if (g->job)
+			covering_notes(d, &g->job->job, &g->job->result);
 	} else {
 		guide_report_list(d, g->lib);
 		guide_report_key(d, g->lib, g->request.units);

@@ -137,6 +137,9 @@ static void read_fastener(const char *text, struct fastener_question *q,
 			return;
 		}
 	tell(problems, PROBLEM_NOT_A_CHOICE, "kind", text,
+	     strcmp(text, "nail") == 0
+		     ? "lag-screw, wood-screw or hanger-bolt: a nail is shown beside each for "
+		       "comparison, no foot is rated on nails" :
 	     "lag-screw, wood-screw, hanger-bolt, through-bolt or sheet-screw; a maker's own screw, "
 	     "a clamp or a mount on the deck alone has the table of its test report");
 }

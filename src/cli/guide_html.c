@@ -2,10 +2,31 @@
 #include "cli/guide_html.h"
 
 #include "drawing/lettering.h"
+#include "report/feet_notes.h"
+#include "sheet/html.h"
+
+static bool of_job(FILE *f, const void *what)
+{
+	const struct job_found *found = what;
+	struct document *d = document_create(NULL);
+	bool whole;
+
+	if (!d)
+		return false;
+	covering_notes(d, found->job, found->result);
+	whole = !document_failed(d);
+	fputs("<section id=\"this-job\">\n", f);
+	if (whole)
+		html_document(f, d);
+	fputs("</section>\n", f);
+	document_destroy(d);
+	return whole;
+}
 
 enum exit_status guide_html(const struct command *c, const struct options *o, struct problem_list *problems,
                             const struct page_request *page)
 {
+	struct page_request with = *page;
 	struct output out;
 	bool missing, built;
 	struct lettering *lettering;
@@ -24,7 +45,8 @@ enum exit_status guide_html(const struct command *c, const struct options *o, st
 		lettering_destroy(lettering);
 		return EXIT_MACHINE;
 	}
-	built = o->sheet ? page_write_sheet(out.f, lettering, page) : page_write(out.f, lettering, page);
+	with.of_job = page->of_job_what ? of_job : NULL;
+	built = o->sheet ? page_write_sheet(out.f, lettering, &with) : page_write(out.f, lettering, &with);
 	lettering_destroy(lettering);
 	if (!built)
 		command_no_memory(problems);

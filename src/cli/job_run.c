@@ -8,6 +8,7 @@
 #include "drawing/dxf.h"
 #include "drawing/svg.h"
 #include "job/job_read.h"
+#include "report/caution.h"
 #include "sheet/json_sheets.h"
 
 /* --units is one override more, before the others, so that --set job.units has the last word. */
@@ -174,6 +175,8 @@ static enum exit_status tell(const struct job_run *run, const struct sheet_set *
 		document_add(d, BLOCK_PARAGRAPH, 0, "%s: %s, job %s. %s.", o->output,
 			     set->n == 1 ? drawing_title(set->page[0].drawing) : "written",
 			     run->sheet.fingerprint, sheet_verdict(&run->sheet));
+	if (d)
+		document_add(d, BLOCK_CAUTION, 0, "%s", caution_result);
 	return command_write_text(d, &to_stdout, problems);
 }
 

@@ -63,13 +63,15 @@ static bool notes_word(const char *text, enum notes_length *length)
 
 static bool view_known(const char *text)
 {
-	/* as src/sheet/sheet_views.c has them; pipe-2 is the second pipe */
+	/* as src/sheet/sheet_views.c has them; pipe-2 is the second pipe, flashing-2 the second sheet */
 	static const char *const words[] = { "plan", "layout",     "site",  "rack",
 		                             "pipe", "attachment", "block", "flashing" };
 
 	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
 		if (strcmp(text, words[i]) == 0)
 			return true;
+	if (strncmp(text, "flashing-", 9) == 0)
+		return text[9] >= '1' && text[9] <= '3' && !text[10];
 	return strncmp(text, "pipe-", 5) == 0 && text[5] >= '1' && text[5] <= '8' && !text[6];
 }
 

@@ -29,7 +29,7 @@
 	O(CODES, "--codes", true, "two or three of asce7-10, asce7-16, asce7-22, with commas between")  \
 	O(OUTPUT, "-o", true, "a file name")                                                       \
 	O(PAPER, "--paper", true, "letter or a4")                                                  \
-	O(VIEW, "--view", true, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8 or flashing")                                \
+	O(VIEW, "--view", true, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8, flashing, flashing-2 or flashing-3")                                \
 	O(PRICES, "--prices", true, "a file of item,price lines")                                  \
 	O(JOB, "--job", true, "a job file")                                                        \
 	O(LIBRARY, "--library", true, "a directory")                                               \

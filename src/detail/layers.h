@@ -8,6 +8,8 @@
 #include "roof/polygon.h"
 
 #define DETAIL_LAYERS 24
+/* What a boot keeps off each seam of its pan (common practice). */
+#define SEAM_CLEAR (3 * M_PER_IN)
 
 /* Sizes of a layer: member, name in the library. */
 #define LAYER_SIZES(S)                                                                             \
@@ -40,6 +42,7 @@ struct detail_layers {
 	double theta;           /* of the roof as drawn, rad */
 	bool theta_of_job;
 	double post_least; /* the job's post is shorter than this, m; 0: long enough */
+	bool boot_too_wide; /* its corners come nearer than SEAM_CLEAR to the seams of its pan */
 	int layers;
 	struct detail_layer layer[DETAIL_LAYERS];
 };

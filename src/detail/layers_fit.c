@@ -266,13 +266,32 @@ static void fit_blocks(struct detail_layers *r)
 	}
 }
 
+/* A boot keeps 3 in off each seam of its pan (common practice, as in the guide): its corner reaches
+   1.41 times half its side. */
+static void look_at_seams(struct detail_layers *r)
+{
+	const struct detail_layer *seam = find(r, "seam"), *boot = find(r, "boot");
+
+	r->boot_too_wide = seam && boot && boot->turned &&
+			   seam->spacing / 2 - sqrt(2) * boot->side < SEAM_CLEAR - 1e-9;
+}
+
+/* The job tells the pipe and no insulation on it. */
+static bool bare(const struct guide_sizes *s)
+{
+	return s && !isnan(s->pipe_diameter) && isnan(s->pipe_insulated);
+}
+
 void layers_fit(struct detail_layers *r, const struct guide_request *request)
 {
 	fit_blocks(r);
 	fit_to_job(r, request->sizes);
 	if (r->pipe) {
+		if (bare(request->sizes))
+			take_out(r, "pipe-insulation");
 		fit_sleeve(r);
 		fit_height(r);
+		look_at_seams(r);
 	} else {
 		fit_post(r);
 	}

@@ -21,6 +21,10 @@ static const char style[] =
 	"height:auto;border:1px solid #000}\n"
 	"dl{display:grid;grid-template-columns:1fr auto;gap:.2rem "
 	"1rem}dt,dd{margin:0}dd{font-weight:bold;text-align:right}\n"
+	".scroll{overflow-x:auto}table{border-collapse:collapse}th{text-align:left;vertical-align:bottom;border-bottom:2px solid #000}"
+	"th,td{padding:.15rem .7rem .15rem 0;vertical-align:top}.r{text-align:right}.k{white-space:nowrap}"
+	"td[class=\"\"]{min-width:9rem}\n"
+	"@media(max-width:30rem){body{padding:0 .5rem}ul,ol{padding-left:1.5rem}}\n"
 	"@page{margin:15mm 16mm}\n"
 	"@media "
 	"print{body{font-size:9.5pt;line-height:1.35;max-width:none;padding:0}nav{display:none}"
@@ -207,6 +211,8 @@ bool page_write(FILE *f, const struct lettering *lettering, const struct page_re
 	guide_notes(request->lib, &guide, &body, &unseen);
 	close_section(&w);
 	page_sizes(f, request);
+	if (request->of_job)
+		w.failed = !request->of_job(f, request->of_job_what) || w.failed;
 	fputs("</main>\n", f);
 	page_foot(f, request);
 	return !w.failed;

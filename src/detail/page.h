@@ -14,6 +14,10 @@ struct page_request {
 	const char *job;            /* title of the job whose sizes are filled in; NULL: none */
 	const char *caution;        /* what every result says of itself */
 	const char *const *roof_cautions; /* NULL at the end */
+	/* Writes more sections about the job, headings of level 2 and below; not on the field sheet. NULL: none. False when memory
+	   ran out. */
+	bool (*of_job)(FILE *f, const void *what);
+	const void *of_job_what;
 };
 
 /* The whole page, or a field sheet on one page of paper: sizes, drawing, numbered steps, tools,

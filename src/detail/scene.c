@@ -26,6 +26,7 @@ bool scene_read(struct scene *s, const struct guide_library *lib,
 	s->theta = r.theta;
 	s->theta_of_job = r.theta_of_job;
 	s->post_least = r.post_least;
+	s->boot_too_wide = r.boot_too_wide;
 	s->layers = r.layers;
 	memcpy(s->layer, r.layer, sizeof s->layer);
 	return true;

@@ -27,6 +27,7 @@ struct scene {
 	double theta; /* of the roof as drawn, rad */
 	bool theta_of_job;
 	double post_least; /* as in layers.h */
+	bool boot_too_wide;
 	int layers;
 	struct detail_layer layer[DETAIL_LAYERS];
 	struct lap lap;

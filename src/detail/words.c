@@ -8,7 +8,6 @@
 
 /* The long axis of an oval hole is told to the nearest of these. */
 #define OVAL_STEP (M_PER_IN / 16)
-#define SEAM_CLEAR (3 * M_PER_IN)
 
 /* 4-1/2 in, 0.019 in, 38 mm, 1.8 mm. */
 static const char *size_words(const struct scene *s, char *buf, size_t size, double m)
@@ -146,16 +145,11 @@ void scene_layer_words(const struct scene *s, const struct detail_layer *l, char
 		append(text, "", " (this job)", "");
 }
 
-/* A boot keeps 3 in off each seam of its pan (common practice, as in the guide): its corner
-   reaches 1.41 times half its side. */
 static void seam_note(const struct scene *s, char *text)
 {
-	const struct detail_layer *seam = scene_find(s, "seam"), *boot = scene_find(s, "boot");
-
 	char least[48];
 
-	if (s->pipe && seam && boot && boot->turned &&
-	    seam->spacing / 2 - sqrt(2) * boot->side < SEAM_CLEAR - 1e-9)
+	if (s->boot_too_wide)
 		append(text, " This pan is too narrow for this boot, which leaves less than ",
 		       size_words(s, least, sizeof least, SEAM_CLEAR),
 		       " to the seams: take a curb as wide as the pan.");

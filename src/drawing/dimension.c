@@ -24,14 +24,15 @@ static void tick(struct drawing *d, struct point at, struct point u)
 			plus(at, 1, slant));
 }
 
-/* Text along a dimension line is never upside down. */
+/* Text along a dimension line is never upside down; what stands plumb, or leans over a little with
+   a roof's pitch, is read from the right. */
 static double readable(double turn)
 {
-	const double pi = RAD_PER_DEG * 180;
+	const double pi = RAD_PER_DEG * 180, lean = RAD_PER_DEG * 10;
 
-	if (turn > pi / 2 + 1e-6)
+	if (turn > pi / 2 + lean)
 		return turn - pi;
-	if (turn <= -pi / 2 + 1e-6)
+	if (turn <= -pi / 2 + lean)
 		return turn + pi;
 	return turn;
 }

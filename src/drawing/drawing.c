@@ -1,26 +1,10 @@
 /* SPDX-License-Identifier: MIT */
-#include "drawing/drawing.h"
+#include "drawing/store.h"
 
 #include <math.h>
 #include <string.h>
 
 #include "report/utf8.h"
-
-struct reserved {
-	struct box box;
-	const struct reserved *next;
-};
-
-struct drawing {
-	struct arena *arena;
-	bool failed, viewed;
-	const struct lettering *lettering;
-	double width, height;
-	struct view view, main_view;
-	struct shape *first, *last;
-	struct reserved *reserved;
-	const char *title, *description;
-};
 
 const double drawing_dash_pattern[DASH_COUNT][4] = {
 	[DASH_SOLID] = {0, 0, 0, 0},
@@ -87,7 +71,7 @@ const struct lettering *drawing_lettering(const struct drawing *d)
 	return d->lettering;
 }
 
-static void *take(struct drawing *d, size_t size)
+void *drawing_take(struct drawing *d, size_t size)
 {
 	void *piece = d->failed ? NULL : arena_take(d->arena, size);
 
@@ -99,7 +83,7 @@ static void *take(struct drawing *d, size_t size)
 const char *drawing_string(struct drawing *d, const char *text)
 {
 	const size_t n = strlen(text) + 1;
-	char *copy = take(d, n);
+	char *copy = drawing_take(d, n);
 
 	if (!copy)
 		return "";
@@ -157,11 +141,11 @@ struct point drawing_on_paper(const struct drawing *d, struct point w)
 			      v->origin.y + v->scale * (s * w.x + c * w.y)};
 }
 
-static struct shape *add(struct drawing *d, enum shape_kind kind, enum drawing_layer layer,
-			 const struct point *at, int n)
+struct shape *drawing_put(struct drawing *d, enum shape_kind kind, enum drawing_layer layer,
+			  const struct point *at, int n)
 {
-	struct shape *s = take(d, sizeof *s);
-	struct point *paper = s ? take(d, (size_t)n * sizeof *paper) : NULL;
+	struct shape *s = drawing_take(d, sizeof *s);
+	struct point *paper = s ? drawing_take(d, (size_t)n * sizeof *paper) : NULL;
 
 	if (!paper)
 		return NULL;
@@ -189,7 +173,7 @@ void drawing_add(struct drawing *d, const struct drawing *from, struct view at)
 	d->failed = d->failed || from->failed;
 	d->view = at;
 	for (const struct shape *f = from->first; f; f = f->next) {
-		struct shape *s = add(d, f->kind, f->layer, f->at, f->n);
+		struct shape *s = drawing_put(d, f->kind, f->layer, f->at, f->n);
 
 		if (!s)
 			break;
@@ -209,13 +193,13 @@ void drawing_add(struct drawing *d, const struct drawing *from, struct view at)
 
 void drawing_line(struct drawing *d, enum drawing_layer layer, struct point a, struct point b)
 {
-	add(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);
+	drawing_put(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);
 }
 
 void drawing_line_as(struct drawing *d, enum drawing_layer layer, double width,
 		     enum drawing_dash dash, struct point a, struct point b)
 {
-	struct shape *s = add(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);
+	struct shape *s = drawing_put(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);
 
 	if (!s)
 		return;
@@ -225,13 +209,13 @@ void drawing_line_as(struct drawing *d, enum drawing_layer layer, double width,
 
 void drawing_path(struct drawing *d, enum drawing_layer layer, const struct point *at, int n)
 {
-	add(d, SHAPE_LINE, layer, at, n);
+	drawing_put(d, SHAPE_LINE, layer, at, n);
 }
 
 void drawing_shape(struct drawing *d, enum drawing_layer layer, double width, enum fill fill,
 		   const struct point *at, int n)
 {
-	struct shape *s = add(d, SHAPE_LINE, layer, at, n);
+	struct shape *s = drawing_put(d, SHAPE_LINE, layer, at, n);
 
 	if (!s)
 		return;
@@ -252,7 +236,7 @@ void drawing_rectangle(struct drawing *d, enum drawing_layer layer, enum fill fi
 static void circle(struct drawing *d, enum drawing_layer layer, enum fill fill, struct point at,
 		   double radius)
 {
-	struct shape *s = add(d, SHAPE_CIRCLE, layer, &at, 1);
+	struct shape *s = drawing_put(d, SHAPE_CIRCLE, layer, &at, 1);
 
 	if (!s)
 		return;
@@ -271,145 +255,4 @@ void drawing_mark(struct drawing *d, enum drawing_layer layer, enum fill fill, s
 		  double radius_on_paper)
 {
 	circle(d, layer, fill, at, radius_on_paper);
-}
-
-/* Left end of the baseline, on paper, of a text anchored at `at`. */
-static struct point baseline(struct point at, const struct lettering_spec *spec, double length)
-{
-	const double back = spec->x == ANCHOR_LEFT     ? 0
-			    : spec->x == ANCHOR_CENTRE ? length / 2
-						       : length;
-	const double down = spec->y == ANCHOR_BASE     ? 0
-			    : spec->y == ANCHOR_MIDDLE ? LETTERING_CAPITAL * spec->size / 2
-						       : LETTERING_CAPITAL * spec->size;
-	const double c = cos(spec->turn), s = sin(spec->turn);
-
-	return (struct point){at.x - c * back + s * down, at.y - s * back - c * down};
-}
-
-/* The letters' room, a little more than capitals and tails. */
-static struct box letters(struct point base, double length, double size, double turn)
-{
-	const double c = cos(turn), s = sin(turn), up = 0.78 * size, down = 0.20 * size;
-	const double x[] = {0, length, length, 0}, y[] = {-down, -down, up, up};
-	struct box box = {HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL};
-
-	for (int i = 0; i < 4; i++) {
-		const double px = base.x + c * x[i] - s * y[i], py = base.y + s * x[i] + c * y[i];
-
-		box.x0 = fmin(box.x0, px);
-		box.x1 = fmax(box.x1, px);
-		box.y0 = fmin(box.y0, py);
-		box.y1 = fmax(box.y1, py);
-	}
-	return box;
-}
-
-static double length_of(const struct drawing *d, const struct lettering_spec *spec,
-			const char *text)
-{
-	return lettering_width(d->lettering, text,
-			       (struct lettering_style){spec->size, spec->bold, false});
-}
-
-struct box drawing_text_box(const struct drawing *d, struct point at, struct lettering_spec spec,
-			    const char *text)
-{
-	const double length = length_of(d, &spec, text);
-
-	return letters(baseline(at, &spec, length), length, spec.size, spec.turn);
-}
-
-struct box shape_text_box(const struct shape *s)
-{
-	return letters(s->at[0], s->length, s->size, s->turn);
-}
-
-/* White behind a line of text, turned with it. */
-static void add_halo(struct drawing *d, struct point base, double length, double size, double turn)
-{
-	const double c = cos(turn), s = sin(turn), side = 0.4 * MM, up = 0.80 * size,
-		     down = 0.14 * size;
-	const double x[] = {-side, length + side, length + side, -side},
-		     y[] = {-down, -down, up, up};
-	const struct view open = d->view;
-	struct point at[4];
-
-	for (int i = 0; i < 4; i++)
-		at[i] = (struct point){base.x + c * x[i] - s * y[i], base.y + s * x[i] + c * y[i]};
-	d->view = VIEW_PAPER;
-	drawing_shape(d, LAYER_TEXT, 0, FILL_WHITE, at, 4);
-	d->view = open;
-}
-
-void drawing_text(struct drawing *d, enum drawing_layer layer, struct point at,
-		  struct lettering_spec spec, const char *text)
-{
-	const char *kept = drawing_string(d, text);
-	const double length = length_of(d, &spec, kept);
-	const struct point base = baseline(drawing_on_paper(d, at), &spec, length);
-
-	if (spec.halo)
-		add_halo(d, base, length, spec.size, spec.turn);
-	const struct view open = d->view;
-
-	d->view = VIEW_PAPER;
-	struct shape *s = add(d, SHAPE_TEXT, layer, &base, 1);
-
-	d->view = open;
-	if (!s)
-		return;
-	s->text = kept;
-	s->size = spec.size;
-	s->bold = spec.bold;
-	s->turn = spec.turn;
-	s->length = length;
-}
-
-void drawing_reserve(struct drawing *d, struct box box)
-{
-	struct reserved *r = take(d, sizeof *r);
-
-	if (!r)
-		return;
-	*r = (struct reserved){box, d->reserved};
-	d->reserved = r;
-}
-
-bool box_meets(const struct box *a, const struct box *b)
-{
-	return a->x0 < b->x1 && b->x0 < a->x1 && a->y0 < b->y1 && b->y0 < a->y1;
-}
-
-bool drawing_is_free(const struct drawing *d, struct box box)
-{
-	if (box.x0 < 0 || box.y0 < 0 || box.x1 > d->width || box.y1 > d->height)
-		return false;
-	for (const struct reserved *r = d->reserved; r; r = r->next)
-		if (box_meets(&r->box, &box))
-			return false;
-	for (const struct shape *s = d->first; s; s = s->next) {
-		if (s->kind != SHAPE_TEXT)
-			continue;
-		const struct box other = shape_text_box(s);
-
-		if (box_meets(&other, &box))
-			return false;
-	}
-	return true;
-}
-
-int drawing_text_free(struct drawing *d, enum drawing_layer layer, const struct point *place, int n,
-		      struct lettering_spec spec, const char *text)
-{
-	for (int i = 0; i < n; i++) {
-		const struct point at = drawing_on_paper(d, place[i]);
-
-		if (!drawing_is_free(d, drawing_text_box(d, at, spec, text)))
-			continue;
-		drawing_text(d, layer, place[i], spec, text);
-		return i;
-	}
-	drawing_text(d, layer, place[n - 1], spec, text);
-	return -1;
 }

@@ -191,7 +191,10 @@ static bool put_index(struct export *x, const struct guide_library *lib)
 		return cannot(x, PROBLEM_NO_MEMORY, GUIDE_INDEX, NULL);
 	n = (size_t)snprintf(text, room,
 			     "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-			     "<!-- SPDX-License-Identifier: MIT -->\n<index>\n");
+			     "<!-- SPDX-License-Identifier: MIT -->\n<index>\n"
+			     "  <caution>Every page is to be confirmed before anybody opens a roof by it: the locally adopted "
+			     "code, the instructions of the makers of covering and mount, and a licensed engineer come "
+			     "before it.</caution>\n");
 	for (size_t i = 0; i < lib->page.count; i++)
 		n += index_page(text + n, room - n, guide_page_at(lib, i));
 	for (size_t i = 0; i < lib->docs; i++)

@@ -190,7 +190,9 @@ static void walk_use(struct walk *w, const xmlNode *use)
 	for (size_t i = 0; i < COUNT(always); i++)
 		full = full || strcmp(always[i], id) == 0;
 	if (full) {
-		say_heading(w, GUIDE_HEADING, 2, node_attribute(part->node, "title"));
+		/* the steps are one list, in the order of the work, whatever part they come from */
+		if (strcmp(w->section, "steps") != 0)
+			say_heading(w, GUIDE_HEADING, 2, node_attribute(part->node, "title"));
 		walk_children(w, part->node);
 	} else {
 		struct guide_block b = {

@@ -266,7 +266,8 @@ bool guide_validate(const struct guide_library *lib, struct problem_list *proble
 			schema = &lib->doc[i];
 	if (!schema) {
 		problem_add(problems, PROBLEM_CANNOT_OPEN, GUIDE_SCHEMA, 0, NULL, NULL,
-			    "the schema of the library beside its pages");
+			    "the schema of the library beside its pages; files ending in .gz are unpacked first "
+			    "(gunzip *.gz)");
 		return false;
 	}
 	compiled = compile_schema(schema, problems);

@@ -23,12 +23,17 @@ const struct element_row element_table[ELEMENT_COUNT] = {
 				"Where the house stands and what the code asks there."),
 	[ELEMENT_BUILDING] = SINGLE("building", JOB, BUILDING_FORM, BUILDING_LINE_RIGHT,
 				    "The house as a block."),
-	[ELEMENT_ROOF] = SINGLE("roof", JOB, ROOF_PITCH, ROOF_JOINT_SHIFT,
+	[ELEMENT_ROOF] = SINGLE("roof", JOB, ROOF_PITCH, ROOF_WALL,
 				"The roof plane that carries the array."),
+	[ELEMENT_JOINT] = REPEATED("joint", ROOF, JOINT_MAX, roof.joint, roof.measured_joints, JOINT_COURSE,
+				   JOINT_AT, "One measured joint of the covering beside a foot, inside `roof`."),
 	[ELEMENT_FRAMING] =
 		SINGLE("framing", JOB, FRAMING_KIND, FRAMING_ENDS_HELD, "What carries the roof."),
 	[ELEMENT_RAFTER] = REPEATED("rafter", FRAMING, RAFTER_MAX, framing.at, framing.measured,
 				    RAFTER_AT, RAFTER_AT, "One measured rafter, inside `framing`."),
+	[ELEMENT_SUPPORT] = REPEATED("support", FRAMING, SUPPORT_MAX, framing.support, framing.supports,
+				     SUPPORT_AT, SUPPORT_AT,
+				     "One more support below the rafters, above `framing.inner-support`, inside `framing`."),
 	[ELEMENT_COLLECTOR] = SINGLE("collector", JOB, COLLECTOR_KIND, COLLECTOR_HARDWARE_WEIGHT,
 				     "The collectors and where they lie."),
 	[ELEMENT_RAIL] = SINGLE("rail", JOB, RAIL_KIND, RAIL_SPLICE_MOMENT,
@@ -56,6 +61,9 @@ const struct element_row element_table[ELEMENT_COUNT] = {
 	[ELEMENT_OBSTACLE] = REPEATED("obstacle", JOB, OBSTACLE_MAX, obstacle, obstacles, OBSTACLE_X,
 				      OBSTACLE_CLEARANCE,
 				      "Something on the roof that no foot may stand on."),
+	[ELEMENT_RAIL_JOINT] = REPEATED("rail-joint", JOB, RAIL_JOINT_MAX, rail_joint, rail_joints,
+					RAIL_JOINT_LINE, RAIL_JOINT_AT,
+					"Where a rail is joined, if not where the check would join it."),
 };
 
 enum element element_find(const char *name)

@@ -64,6 +64,7 @@ const struct field field_table[FIELD_COUNT] = {
 #include "job/field_wind.inc"
 #include "job/field_pipe.inc"
 #include "job/field_obstacle.inc"
+#include "job/field_rail_joint.inc"
 };
 
 const struct field *field_find(const char *path)
@@ -80,7 +81,8 @@ const struct field *field_find(const char *path)
 
 bool field_repeats(const struct field *f)
 {
-	return f->id == FIELD_RAFTER_AT || f->id >= FIELD_PIPE_DIAMETER;
+	return f->id == FIELD_RAFTER_AT || f->id == FIELD_SUPPORT_AT || f->id == FIELD_JOINT_COURSE || f->id == FIELD_JOINT_AT ||
+	        f->id >= FIELD_PIPE_DIAMETER;
 }
 
 const char *field_origin_text(enum field_origin o)

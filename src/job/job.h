@@ -106,10 +106,16 @@ enum deck_kind {
 	DECK_OTHER
 };
 enum ceiling { CEILING_NONE, CEILING_FLEXIBLE, CEILING_PLASTER };
-enum joint_kind { JOINTS_UNKNOWN, JOINTS_REGULAR, JOINTS_RANDOM };
+enum joint_kind { JOINTS_UNKNOWN, JOINTS_REGULAR, JOINTS_RANDOM, JOINTS_MEASURED };
 enum condition { CONDITION_UNSEEN, CONDITION_SOUND, CONDITION_DAMAGED };
 
 #define COVERING_KEY_MAX 48
+#define JOINT_MAX 128 /* two beside each of sixty-four feet */
+
+struct job_joint {
+	int course; /* counted from the eave, 1 the course above first_butt */
+	double at;  /* from the left rake edge, m */
+};
 
 struct job_roof {
 	double pitch;                    /* theta, rad */
@@ -133,10 +139,13 @@ struct job_roof {
 	double first_seam;       /* first seam line from the left rake edge, m; NAN */
 	int piece_grade;         /* of wood shingles and shakes: 1 to 3; 0 unknown */
 	enum joint_kind joints;  /* between the pieces of a course */
-	double piece_width;      /* joint to joint along the eave, m; NAN */
+	double piece_width;      /* joint to joint along the eave, of measured joints the widest piece, m; NAN */
 	double first_joint;      /* a joint of joint_course from the left rake edge, m; NAN */
 	int joint_course;        /* counted from the eave, 1 the course above first_butt; default 1 */
 	double joint_shift;      /* how much further from the left rake edge each course above, m; default 0 */
+	double wall;             /* level distance along the eave from the array to the nearest wall beside it, m; NAN: none */
+	int measured_joints;
+	struct job_joint joint[JOINT_MAX];
 };
 
 enum framing_kind {
@@ -150,6 +159,7 @@ enum framing_kind {
 enum ridge_kind { RIDGE_UNKNOWN, RIDGE_BOARD, RIDGE_BEAM, RIDGE_WALL };
 
 #define RAFTER_MAX 128
+#define SUPPORT_MAX 6
 
 struct job_framing {
 	enum framing_kind kind;
@@ -181,6 +191,8 @@ struct job_framing {
 				  NAN: as the span says */
 	enum yes_no continuous; /* over that support in one piece */
 	double tail_depth;      /* left of the rafter above the seat cut, square to the slope, m; NAN */
+	int supports;           /* further ones above inner_support */
+	double support[SUPPORT_MAX]; /* level, from the outer face of the wall, rising, m */
 	enum yes_no ends_held;  /* at both ends against turning over: NDS 4.4.1.2 */
 };
 
@@ -418,6 +430,13 @@ struct job_obstacle {
 	double clearance;     /* that feet keep from it on all sides, m */
 };
 
+/* Where the user joins a rail. */
+#define RAIL_JOINT_MAX 64
+struct job_rail_joint {
+	int line;  /* from 1, 0: all */
+	double at; /* from the left end of the rail, m */
+};
+
 struct job {
 	char title[TEXT_MAX];
 	enum unit_system units;
@@ -441,6 +460,8 @@ struct job {
 	struct job_coefficient coefficient[COEFFICIENT_MAX];
 	int obstacles;
 	struct job_obstacle obstacle[OBSTACLE_MAX];
+	int rail_joints;
+	struct job_rail_joint rail_joint[RAIL_JOINT_MAX];
 	/* enum field_origin of each field; of a repeated element's field, the highest of its
 	   rows */
 	unsigned char origin[FIELD_COUNT];

@@ -32,6 +32,42 @@ static void inner_support(const struct rule *r)
 		  rule_length(r, given, sizeof given, f->inner_support), accepted);
 }
 
+/* Those above the first: each a foot above the one before it, and below the ridge. */
+static void more_supports(const struct rule *r)
+{
+	const struct job_building *b = &r->job->building;
+	const struct job_framing *f = &r->job->framing;
+	const double run = b->form == FORM_GABLE || b->form == FORM_HIP ? b->width / 2 : b->width;
+	char field[64], given[40], accepted[120], limit[40];
+
+	if (f->supports > 0 && !HAVE(r, FIELD_FRAMING_INNER_SUPPORT)) {
+		if (r->source->line[FIELD_FRAMING_INNER_SUPPORT] == 0)
+			rule_tell_row(r, PROBLEM_MISSING, ELEMENT_SUPPORT, 0, "framing.inner-support",
+				      NULL, "the lowest of the inner supports");
+		return;
+	}
+	for (int i = 0; i < f->supports; i++) {
+		const double below = i > 0 ? f->support[i - 1] : f->inner_support;
+
+		if (isnan(f->support[i]) || isnan(below))
+			continue;
+		snprintf(field, sizeof field, "support[%d].at", i + 1);
+		rule_length(r, given, sizeof given, f->support[i]);
+		if (!at_least(f->support[i], below + LEAST_SPAN)) {
+			rule_length(r, limit, sizeof limit, below + LEAST_SPAN);
+			snprintf(accepted, sizeof accepted,
+				 "at least %s, a foot above the support before it", limit);
+			rule_tell_row(r, PROBLEM_DISAGREE, ELEMENT_SUPPORT, i, field, given, accepted);
+		} else if (HAVE(r, FIELD_BUILDING_FORM, FIELD_BUILDING_WIDTH) &&
+			   !at_most(f->support[i], run - LEAST_SPAN)) {
+			rule_length(r, limit, sizeof limit, run - LEAST_SPAN);
+			snprintf(accepted, sizeof accepted,
+				 "at most %s, a foot short of the upper support; measured level", limit);
+			rule_tell_row(r, PROBLEM_DISAGREE, ELEMENT_SUPPORT, i, field, given, accepted);
+		}
+	}
+}
+
 static void tail(const struct rule *r)
 {
 	const struct job_framing *f = &r->job->framing;
@@ -69,6 +105,7 @@ static void hanger(const struct rule *r)
 void rules_of_framing(const struct rule *r)
 {
 	inner_support(r);
+	more_supports(r);
 	tail(r);
 	hanger(r);
 }

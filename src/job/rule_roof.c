@@ -108,6 +108,32 @@ static void courses(const struct rule *r)
 			  "less than the piece is long");
 }
 
+/* Joints that were measured one by one: there are some, on this roof, in courses that can be counted. */
+static void measured_joints(const struct rule *r, double length)
+{
+	const struct job_roof *roof = &r->job->roof;
+	char field[64], given[40], accepted[100], limit[40];
+
+	if (roof->measured_joints > 0 && roof->joints != JOINTS_MEASURED)
+		rule_tell_row(r, PROBLEM_DISAGREE, ELEMENT_JOINT, 0, "joint[1].at, roof.joints", NULL,
+			      "roof.joints measured beside it");
+	if (roof->joints == JOINTS_MEASURED && roof->measured_joints == 0 && r->source->row_line[ELEMENT_JOINT][0] == 0)
+		rule_tell(r, PROBLEM_MISSING, FIELD_ROOF_JOINTS, "joint.at", NULL,
+			  "two or more joints, since roof.joints is measured");
+	if (roof->joints == JOINTS_MEASURED && !job_given(r->job, FIELD_ROOF_FIRST_BUTT))
+		rule_tell(r, PROBLEM_MISSING, FIELD_ROOF_JOINTS, "roof.first-butt", NULL,
+			  "a length, since the courses of measured joints are counted from it");
+	for (int i = 0; i < roof->measured_joints; i++) {
+		if (isnan(length) || isnan(roof->joint[i].at) || at_most(roof->joint[i].at, length))
+			continue;
+		snprintf(field, sizeof field, "joint[%d].at", i + 1);
+		snprintf(accepted, sizeof accepted, "at most %s, the length of the roof",
+			 rule_length(r, limit, sizeof limit, length));
+		rule_tell_row(r, PROBLEM_OFF_ROOF, ELEMENT_JOINT, i, field,
+			      rule_length(r, given, sizeof given, roof->joint[i].at), accepted);
+	}
+}
+
 /* Joints that repeat are known by three lengths; joints that do not, by none. */
 static void joints(const struct rule *r)
 {
@@ -123,7 +149,11 @@ static void joints(const struct rule *r)
 			rule_tell(r, PROBLEM_MISSING, FIELD_ROOF_JOINTS, field, NULL,
 				  "a length, since roof.joints is regular");
 	}
-	for (size_t i = 0; i < sizeof all / sizeof *all && roof->joints != JOINTS_REGULAR; i++) {
+	if (roof->joints == JOINTS_MEASURED && !HAVE(r, FIELD_ROOF_PIECE_WIDTH) &&
+	    r->source->line[FIELD_ROOF_PIECE_WIDTH] == 0)
+		rule_tell(r, PROBLEM_MISSING, FIELD_ROOF_JOINTS, "roof.piece-width", NULL,
+			  "a length, the widest piece, since roof.joints is measured");
+	for (size_t i = roof->joints == JOINTS_MEASURED ? 1 : 0; i < sizeof all / sizeof *all && roof->joints != JOINTS_REGULAR; i++) {
 		snprintf(field, sizeof field, "roof.%s, roof.joints", field_table[all[i]].attribute);
 		if (job_given(r->job, all[i]))
 			rule_tell(r, PROBLEM_DISAGREE, all[i], field, NULL, "roof.joints regular beside it");
@@ -249,6 +279,7 @@ void rules_of_roof(const struct rule *r)
 	span(r);
 	courses(r);
 	joints(r);
+	measured_joints(r, length);
 	if (r->job->framing.measured > 0)
 		measured_rafters(r, length);
 	else if (HAVE(r, FIELD_FRAMING_KIND))

@@ -8,7 +8,8 @@
 
 /* Net uplift coefficient of an overhang in the zone of `place` (its sign is not asked). The
    figure's own curve where the edition has one; else the roof's coefficient there, `roof`, less the
-   pressure of the wall on the soffit. Not known where neither is. */
+   pressure of the wall on the soffit; the more onerous of both where the figure is of one source. Not
+   known where neither is. */
 struct wind_coefficient asce7_overhang_coefficient(enum edition edition,
 						   const struct wind_place *place,
 						   const struct wind_coefficient *roof,

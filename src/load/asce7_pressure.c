@@ -76,7 +76,7 @@ const struct step step_wind_component_pressure_7_22 = {
 	.title = "pressure on components and cladding, with Kd",
 	.formula = "qh Kd (GCp - GCpi)",
 	.clause = {[ASCE7_22] = "ASCE/SEI 7-22 Eq. 30.3-1"},
-	.confidence = FROM_MEMORY,
+	.confidence = ONE_SOURCE,
 	.note = "qh of 7-22 does not hold Kd",
 	.in = {{"qh", UNIT_PSF, "velocity pressure at mean roof height, without Kd"},
 	       {"Kd", UNIT_NONE, "wind directionality factor"},
@@ -152,7 +152,7 @@ static enum wind_gcp_form table_form(enum wind_roof roof)
 	return WIND_GCP_FORM_FLAT;
 }
 
-/* Confirmed row if there is one; else the curve asked for; else the other one. */
+/* The row that may be used alone if there is one; else the curve asked for; else the other one. */
 static const struct wind_gcp_row *curve_row(struct wind_gcp_block block,
 					    const struct wind_place *place, enum wind_curve curve,
 					    double A_ft2, bool *bounded)
@@ -162,7 +162,7 @@ static const struct wind_gcp_row *curve_row(struct wind_gcp_block block,
 	const struct wind_gcp_row *row, *recalled, *safe;
 
 	*bounded = false;
-	row = wind_gcp_in_block(block, place->zone, sign, WIND_GCP_CURVE_CONFIRMED, A_ft2);
+	row = wind_gcp_in_block(block, place->zone, sign, WIND_GCP_CURVE_ALONE, A_ft2);
 	if (row != NULL)
 		return row;
 	recalled = wind_gcp_in_block(block, place->zone, sign, WIND_GCP_CURVE_RECALLED, A_ft2);

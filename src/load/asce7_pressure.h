@@ -18,7 +18,7 @@ enum wind_roof {
 };
 enum wind_sign { WIND_UP, WIND_DOWN };
 /* Where a curve of the figures rests on memory, two are computed: the remembered one and one that
-   bounds it. A confirmed curve answers both. */
+   bounds it. A curve that is confirmed, or of one source, answers both. */
 enum wind_curve { CURVE_RECALLED, CURVE_SAFE_SIDE };
 enum wind_enclosure { WIND_ENCLOSED, WIND_PARTIALLY_ENCLOSED };
 

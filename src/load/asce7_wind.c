@@ -121,7 +121,7 @@ const struct step step_wind_velocity_pressure_7_22 = {
 	.title = "velocity pressure at mean roof height, without Kd",
 	.formula = "0.00256 Kz Kzt Ke V^2",
 	.clause = {[ASCE7_22] = "ASCE/SEI 7-22 Eq. 26.10-1"},
-	.confidence = FROM_MEMORY,
+	.confidence = ONE_SOURCE,
 	.note = "7-22 multiplies the pressure by Kd instead",
 	.in = {{"Kz", UNIT_NONE, "velocity pressure exposure coefficient"},
 	       {"Kzt", UNIT_NONE, "topographic factor"},

@@ -84,6 +84,12 @@ static void add_force(const struct part *p, const char *name, const struct force
 	              force->combination ? force->combination : "no combination");
 }
 
+/* Tested values meet the combinations of ASD in a job by LRFD too: their factor is CD there. */
+static bool as_asd(const struct part *p, enum check_id id)
+{
+	return p->job->site.method == METHOD_LRFD && check_is_tested(id, p->job->fastener.kind);
+}
+
 static void add_checks(const struct part *p, const struct check_value *check)
 {
 	const struct column columns[] = {
@@ -104,7 +110,7 @@ static void add_checks(const struct part *p, const struct check_value *check)
 		document_cell(p->d, "%s", show_capacity(&p->f, id, check[i].capacity));
 		document_cell(p->d, "%s", show_ratio(&p->f, check[i].ratio));
 		document_cell(p->d, "%s", check[i].combination ? check[i].combination : "-");
-		document_cell(p->d, "%s", show_factor(&p->f, check[i].CD, 2));
+		document_cell(p->d, "%s%s", as_asd(p, id) ? "CD " : "", show_factor(&p->f, check[i].CD, 2));
 	}
 }
 

@@ -36,6 +36,8 @@ void part_loads(const struct part *p);
 void part_fastener(const struct part *p);
 /* check_inputs.c: every input and where it came from. */
 void part_inputs(const struct part *p);
+/* check_beam.c: a beam with its loads, to be recomputed by any other program. */
+void part_beam(const struct part *p, const struct shown_beam *b, bool rafter);
 /* check_steps.c: the calculation. */
 void part_steps(const struct part *p);
 

@@ -42,7 +42,7 @@ void check_report_build(struct document *d, const struct job *job, const struct 
 	const struct pass *pass = &r->pass[r->judged];
 	const struct part p = {
 		.d = d,
-		.f = { .document = d, .units = job->units },
+		.f = { .document = d, .units = job->units, .code = job->site.code },
 		.job = job,
 		.r = r,
 		.pass = pass,

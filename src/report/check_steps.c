@@ -89,6 +89,11 @@ void part_steps(const struct part *p)
 		"Each line in the units of its clause. Attachment and rafter are the governing "
 	        "ones. A line without a "
 		"status is confirmed. Any line can be run again alone: rafterproof step NAME.");
-	for (int i = 0; i < SECTION_COUNT; i++)
+	for (int i = 0; i < SECTION_COUNT; i++) {
 		add_section(p, (enum trace_section)i);
+		if (i == SECTION_RAIL)
+			part_beam(p, &p->r->rail_beam, false);
+		if (i == SECTION_RAFTER)
+			part_beam(p, &p->r->rafter_beam, true);
+	}
 }

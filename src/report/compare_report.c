@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "report/caution.h"
 #include "report/format.h"
 
 const char *compare_subject(enum edition_difference_subject s)
@@ -135,7 +136,10 @@ static const char *feet(const struct format *f, const struct compared *v)
 
 static const char *reason(const struct format *f, const struct compared *v)
 {
-	return v->reason ? remark_text(f, &v->reason_remark) : "-";
+	struct format of = *f;
+
+	of.code = v->edition;
+	return v->reason ? remark_text(&of, &v->reason_remark) : "-";
 }
 
 static const struct {
@@ -201,7 +205,7 @@ static const char *numbers(const struct format *f, enum edition_difference_subje
 
 static void differences(struct document *d, const struct comparison *c)
 {
-	const struct format f = {d, c->job->units};
+	const struct format f = {.document = d, .units = c->job->units, .code = c->job->site.code};
 
 	for (int k = 1; k < c->count; k++) {
 		const struct edition_difference_row *r;
@@ -224,7 +228,7 @@ static void differences(struct document *d, const struct comparison *c)
 
 void compare_report_build(struct document *d, const struct comparison *c)
 {
-	const struct format f = {d, c->job->units};
+	const struct format f = {.document = d, .units = c->job->units, .code = c->job->site.code};
 	struct column columns[COMPARE_MAX + 1] = {{"", ALIGN_LEFT, true, true}};
 
 	document_add(d, BLOCK_TITLE, 0, "%s",
@@ -249,4 +253,5 @@ void compare_report_build(struct document *d, const struct comparison *c)
 		     "Only the edition that the local building code has adopted counts; ask the "
 		     "building "
 		     "department, and a licensed engineer.");
+	document_add(d, BLOCK_CAUTION, 0, "%s", caution_result);
 }

@@ -75,12 +75,15 @@ static void add_joints(struct document *d, const struct format *f, const struct 
 		{"or line down", ALIGN_RIGHT, false, false},
 		{"what to do", ALIGN_LEFT, false, true},
 	};
-	int met = 0;
+	int met = 0, unseen = 0;
 
-	for (int i = 0; i < pass->attachments; i++)
+	for (int i = 0; i < pass->attachments; i++) {
 		met += on_joint(&pass->attachment[i].course);
+		unseen += pass->attachment[i].course.joint_unseen;
+	}
 	document_add(d, BLOCK_PARAGRAPH, 0, "%s %s from every %s of %s own course%s.",
-		     met > 0 ? "These feet do not keep" : "Every hole keeps",
+		     met > 0 ? "These feet do not keep" : unseen > 0 ? "Every hole beside which joints were measured keeps"
+								      : "Every hole keeps",
 		     show_tape(f, row->own_in * M_PER_IN), row->joint, met > 0 ? "their" : "its",
 		     isfinite(row->cover_in) ? " and of the course that covers the plate" : "");
 	if (met == 0)
@@ -95,9 +98,12 @@ void cover_notes(struct document *d, const struct format *f, const struct job *j
 		 const struct pass *pass)
 {
 	const struct covering_joint_row *row = covering_joint_row(job->roof.covering);
+	bool known = false;
 
 	add_exposure(d, f, job);
-	if (row && pass->attachments > 0 && isfinite(pass->attachment[0].course.to_joint))
+	for (int i = 0; i < pass->attachments; i++)
+		known = known || isfinite(pass->attachment[i].course.to_joint);
+	if (row && known)
 		add_joints(d, f, pass, row);
 	else
 		document_add(d, BLOCK_PARAGRAPH, 0,

@@ -65,7 +65,7 @@ static void *take(struct document *d, size_t size)
 DOCUMENT_FORMAT(2, 0)
 static const char *vtext(struct document *d, const char *format, va_list args)
 {
-	char brief[256];
+	char brief[1024];
 	va_list again;
 
 	va_copy(again, args);

@@ -200,6 +200,20 @@ static void add_none(const struct format *f, const struct fastener_list *list)
 		     show_rounded(f, t->Z_bearing, UNIT_LB, SHOW_DOWN));
 }
 
+static void add_nail(const struct format *f, const struct fastener_list *list)
+{
+	const struct fastener_nail *n = &list->table.nail;
+
+	if (n->D > 0)
+		document_add(f->document, BLOCK_PARAGRAPH, 0,
+			     "For comparison only: a 16d common nail (%s x %s) through the same layers, %s in "
+			     "the wood, carries %s in withdrawal (NDS-2018 Eq. 12.2-3). No foot is rated on "
+			     "nails: wood that dries round a nail lets go of it (our rule).",
+			     fastener_bare_text(f, show(f, n->D, UNIT_IN)), fastener_size_text(f, n->L),
+			     show_rounded(f, n->p, UNIT_IN, SHOW_DOWN),
+			     show_rounded(f, n->pull, UNIT_LB, SHOW_DOWN));
+}
+
 void fastener_report_build(struct document *d, const struct fastener_list *list)
 {
 	const struct format f = {.document = d, .units = list->units};
@@ -223,6 +237,7 @@ void fastener_report_build(struct document *d, const struct fastener_list *list)
 		     "no room: the edge distance 1.5 D cannot be kept with holes that may miss by so "
 		     "much; not rated: outside the published tables. *: the point comes out below.");
 	document_add(d, BLOCK_PARAGRAPH, 0, "%s", fastener_basis(list->question.kind));
+	add_nail(&f, list);
 	add_misses(&f, list);
 	document_add(d, BLOCK_PARAGRAPH, 0,
 		     "The rafter, the foot and the covering are not checked here.");

@@ -4,9 +4,11 @@
 #include <math.h>
 
 #include "report/cover_notes.h"
+#include "report/feet_notes.h"
 #include "report/flashing_sizes.h"
 #include "report/format.h"
 #include "report/guide_report.h"
+#include "report/pipe_notes.h"
 
 /* Numbers of the attachments of a line. */
 static const char *feet_text(struct document *d, const struct pass *pass,
@@ -83,7 +85,6 @@ static void add_lines(struct document *d, const struct format *f, const struct j
 						      : "the eave edge: measure the first butt "
 							"line and give roof.first-butt",
 		show_tape(f, PIPE_GAP));
-	cover_notes(d, f, job, pass);
 	if (isnan(job->roof.piece_length))
 		document_add(d, BLOCK_PARAGRAPH, 0,
 		             "The plate cannot be sized: measure the whole length of a piece and "
@@ -169,7 +170,11 @@ void flashing_notes(void *ctx, struct document *d, const struct job *job, const 
 	document_add(d, BLOCK_HEADING, 1, "Flashing: %s", job->roof.covering);
 	if (flashing_has_courses(job) && pass->lines > 0)
 		add_lines(d, &f, job, pass);
+	feet_notes(d, &f, job, pass);
+	if (flashing_has_courses(job) && pass->lines > 0)
+		cover_notes(d, &f, job, pass);
 	add_sizes(d, &f, &sizes);
+	pipe_notes(d, &f, job, r);
 	if (ask->length != NOTES_FULL)
 		document_add(d, BLOCK_PARAGRAPH, 0,
 		             "All notes on this covering: rafterproof guide %s.",

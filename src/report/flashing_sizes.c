@@ -163,6 +163,23 @@ struct guide_sizes flashing_sizes_of_pipe(const struct job *job, const struct re
 	return sizes_of(job, r, which, which);
 }
 
+static bool same(double a, double b)
+{
+	return (isnan(a) && isnan(b)) || fabs(a - b) < 1e-9;
+}
+
+bool flashing_pipe_repeats(const struct job *job, int which)
+{
+	const struct job_pipe *p = &job->pipe[which];
+
+	for (int i = 0; i < which; i++)
+		if (same(p->diameter, job->pipe[i].diameter) &&
+		    same(p->insulated_diameter, job->pipe[i].insulated_diameter) &&
+		    same(p->temperature, job->pipe[i].temperature))
+			return true;
+	return false;
+}
+
 enum guide_fastener flashing_fastener(const struct job *job)
 {
 	switch (job->fastener.kind) {

@@ -25,6 +25,9 @@ struct guide_sizes flashing_sizes(const struct job *job, const struct result *r)
 /* The same for one of its pipes, from 0. */
 struct guide_sizes flashing_sizes_of_pipe(const struct job *job, const struct result *r, int which);
 
+/* True if an earlier pipe of the job has the same size, insulation and heat. */
+bool flashing_pipe_repeats(const struct job *job, int which);
+
 /* What a drawing of a foot shows in place of the usual screw. */
 enum guide_fastener flashing_fastener(const struct job *job);
 

@@ -13,6 +13,7 @@
 struct format {
 	struct document *document; /* whose store is used */
 	enum unit_system units;
+	enum edition code; /* of the loading standard that remarks name; EDITION_ANY: none in particular */
 };
 
 enum rounding { SHOW_NEAREST, SHOW_UP, SHOW_DOWN };

@@ -55,7 +55,7 @@ static void add_root(struct json *j, json_t *root, const struct job *job, const 
 	put_text(j, root, "weakest_link", weakest == LINK_COUNT ? NULL : link_words(weakest));
 	add_remarks(j, root, r);
 	put_inputs(j, root, job);
-	put_roof(j, root, r);
+	put_roof(j, root, r, job->fastener.kind);
 	put_loads(j, root, job, r);
 	put_parts(j, root, r);
 	put_flashing(j, root, job, r);
@@ -64,6 +64,7 @@ static void add_root(struct json *j, json_t *root, const struct job *job, const 
 	put_int(j, root, "judged", r->judged);
 	put_passes(j, root, r);
 	put_steps(j, root, job, r);
+	put_beams(j, root, r);
 	json_t *cautions = put_array(j, root, "cautions");
 
 	for (int i = 0; caution_roof_work[i] && !j->failed; i++)
@@ -75,6 +76,8 @@ int json_check_write(FILE *f, const struct job *job, const struct result *r)
 {
 	struct json j;
 	json_t *root = json_begin(&j, "check", job->units);
+
+	j.f.code = job->site.code;
 
 	if (root)
 		add_root(&j, root, job, r);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
 
+#include "report/caution.h"
 #include "report/compare_report.h"
 #include "report/json_value.h"
 
@@ -28,7 +29,10 @@ static void put_edition(struct json *j, json_t *object, const struct compared *v
 	put_quantity(j, object, "pf", v->pf, UNIT_PSF);
 	put_quantity(j, object, "snow", v->snow, UNIT_PSF);
 	put_text(j, object, "snow_case", v->snow_case);
-	put_text(j, object, "reason", v->reason ? remark_text(&j->f, &v->reason_remark) : NULL);
+	struct format f = j->f;
+
+	f.code = v->edition;
+	put_text(j, object, "reason", v->reason ? remark_text(&f, &v->reason_remark) : NULL);
 }
 
 static void put_differences(struct json *j, json_t *array, const struct comparison *c)
@@ -64,7 +68,8 @@ int json_compare_write(FILE *f, const void *what)
 		for (int i = 0; i < c->count && !j.failed; i++)
 			put_edition(&j, append_object(&j, editions), &c->view[i]);
 		put_differences(&j, put_array(&j, root, "differences"), c);
-		put_text(&j, root, "caution",
+		put_text(&j, root, "caution", caution_result);
+		put_text(&j, root, "edition_caution",
 			 "Only the edition that the local building code has adopted counts; ask "
 			 "the building department, and "
 			 "a licensed engineer.");

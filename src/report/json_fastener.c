@@ -109,6 +109,22 @@ static void add_misses(struct json *j, json_t *root, const struct fastener_table
 		}
 }
 
+/* null where the question is not one of withdrawal from wood */
+static void add_nail(struct json *j, json_t *root, const struct fastener_nail *n)
+{
+	if (!(n->D > 0)) {
+		put(j, root, "nail", json_null());
+		return;
+	}
+	json_t *o = put_object(j, root, "nail");
+
+	put_quantity(j, o, "diameter", n->D, UNIT_IN);
+	put_quantity(j, o, "length", n->L, UNIT_IN);
+	put_quantity(j, o, "in_wood", n->p, UNIT_IN);
+	put_quantity(j, o, "withdrawal", n->pull, UNIT_LB);
+	put_text(j, o, "words", "for comparison only: no foot is rated on nails");
+}
+
 int json_fastener_write(FILE *f, const void *what)
 {
 	const struct fastener_list *list = what;
@@ -119,6 +135,7 @@ int json_fastener_write(FILE *f, const void *what)
 		add_question(&j, root, &list->question);
 		add_rows(&j, root, &list->table, list->question.kind);
 		add_misses(&j, root, &list->table);
+		add_nail(&j, root, &list->table.nail);
 		put_text(&j, root, "caution", caution_result);
 	}
 	return json_end(&j, root, f);

@@ -119,6 +119,7 @@ int json_export_write(FILE *f, const void *what)
 		put_text(&j, root, "directory", e->directory);
 		put_bool(&j, root, "compressed", e->compressed);
 		put_int(&j, root, "coverings", (long long)e->coverings);
+		put_text(&j, root, "caution", caution_result);
 	}
 	return json_end(&j, root, f);
 }

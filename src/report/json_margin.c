@@ -5,7 +5,7 @@
 #include "report/json_part.h"
 #include "report/margin_report.h"
 
-static void put_side(struct json *j, json_t *row, const char *key, enum margin_id id, bool worse,
+static void put_side(struct json *j, json_t *row, const char *key, const struct margin_row *r, bool worse,
 		     const struct margin_side *s)
 {
 	json_t *object = NULL;
@@ -15,7 +15,7 @@ static void put_side(struct json *j, json_t *row, const char *key, enum margin_i
 		return;
 	}
 	object = put_object(j, row, key);
-	put_text(j, object, "step", margin_words(id, worse));
+	put_text(j, object, "step", margin_words(r, worse, j->f.units));
 	put_number(j, object, "ratio", isfinite(s->ratio) ? s->ratio : (double)NAN);
 	put_bool(j, object, "holds", s->holds);
 }
@@ -26,8 +26,8 @@ static void put_row(struct json *j, json_t *row, const struct margin_row *r)
 
 	put_text(j, row, "field", document_text(j->f.document, "%s.%s", f->element, f->attribute));
 	put_text(j, row, "origin", field_origin_text(r->origin));
-	put_side(j, row, "worse", r->id, true, &r->worse);
-	put_side(j, row, "better", r->id, false, &r->better);
+	put_side(j, row, "worse", r, true, &r->worse);
+	put_side(j, row, "better", r, false, &r->better);
 	put_text(j, row, "verify", f->measured);
 }
 

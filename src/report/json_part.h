@@ -10,7 +10,7 @@
 /* json_inputs.c */
 void put_inputs(struct json *j, json_t *root, const struct job *job);
 /* json_roof.c: the plane, its zones, the array upon it. */
-void put_roof(struct json *j, json_t *root, const struct result *r);
+void put_roof(struct json *j, json_t *root, const struct result *r, enum fastener_kind kind);
 /* json_loads.c: wind, snow, dead and live load; screw and lumber. */
 void put_rack(struct json *j, json_t *wind, const struct wind_result *w);
 void put_loads(struct json *j, json_t *root, const struct job *job, const struct result *r);
@@ -30,6 +30,8 @@ void put_checks(struct json *j, json_t *parent, const char *key,
                 const struct check_value check[CHECK_COUNT]);
 /* "pull-out" as "withdrawal": the id of a check. */
 void put_check(struct json *j, json_t *object, const char *key, enum check_id id);
+/* json_beam.c: the governing rafter and rail with their loads. */
+void put_beams(struct json *j, json_t *root, const struct result *r);
 /* json_steps.c: the calculation, section by section. */
 void put_steps(struct json *j, json_t *root, const struct job *job, const struct result *r);
 

@@ -13,6 +13,22 @@ static void add_force(struct json *j, json_t *parent, const char *key, const str
 	put_number(j, object, "CD", f->CD);
 }
 
+static void add_borders(struct json *j, json_t *parent, const struct course_place *c)
+{
+	json_t *array = put_array(j, parent, "borders");
+
+	for (int b = 0; b < BORDER_COUNT && !j->failed; b++) {
+		if (!isfinite(c->border[b].distance))
+			continue;
+		json_t *object = append_object(j, array);
+
+		put_text(j, object, "border", border_key((enum border)b));
+		put_quantity(j, object, "distance", c->border[b].distance, UNIT_IN);
+		put_quantity(j, object, "least", c->border[b].least, UNIT_IN);
+		put_bool(j, object, "clear", !border_close(&c->border[b]));
+	}
+}
+
 /* How the hole lies in the covering. */
 static void add_course(struct json *j, json_t *parent, const struct course_place *c)
 {
@@ -38,13 +54,22 @@ static void add_course(struct json *j, json_t *parent, const struct course_place
 	put_quantity(j, object, "joint_up", c->joint_up, UNIT_IN);
 	put_quantity(j, object, "joint_down", c->joint_down, UNIT_IN);
 	put_bool(j, object, "joint_within_clamp_range", c->line_fits);
+	put_bool(j, object, "joint_unseen", c->joint_unseen);
+	add_borders(j, object, c);
 }
 
 static void add_attachment(struct json *j, json_t *object, const struct result *r, const struct attachment *a)
 {
+	const struct stand *at = &r->place[a->rafter];
+
 	put_int(j, object, "attachment", a->number);
 	put_int(j, object, "line", a->line + 1);
-	put_int(j, object, "rafter", place_number(r, a->rafter));
+	put_int(j, object, "place", a->rafter + 1);
+	if (at->frame >= 0)
+		put_int(j, object, "rafter", at->frame + 1);
+	else
+		put(j, object, "rafter", json_null());
+	put_number(j, object, "next_rafter_share", at->right);
 	put_bool(j, object, "on_block", place_on_block(r, a->rafter));
 	put_quantity(j, object, "x", a->x, UNIT_IN);
 	put_quantity(j, object, "y", a->y, UNIT_IN);

@@ -45,17 +45,38 @@ static void add_rafters(struct json *j, json_t *roof, const struct result *r)
 {
 	json_t *array = put_array(j, roof, "rafters");
 
-	const int n = r->blocks ? r->frames : r->rafters;
-
-	for (int i = 0; i < n && !j->failed; i++) {
+	for (int i = 0; i < r->frames && !j->failed; i++) {
 		json_t *object = append_object(j, array);
 
 		put_int(j, object, "rafter", i + 1);
-		put_quantity(j, object, "x", r->blocks ? r->frame_x[i] : r->rafter_x[i], UNIT_IN);
+		put_quantity(j, object, "x", r->frame_x[i], UNIT_IN);
 	}
 }
 
-void put_roof(struct json *j, json_t *root, const struct result *r)
+/* Seams under clamps, marks on the deck, rafters and the blocks between them: what the attachments' `place` counts. */
+static const char *place_kind(const struct result *r, enum fastener_kind kind, int i)
+{
+	if (kind == FASTENER_SEAM_CLAMP)
+		return "seam";
+	if (kind == FASTENER_DECK_MOUNT)
+		return "deck";
+	return place_on_block(r, i) ? "block" : "rafter";
+}
+
+static void add_places(struct json *j, json_t *roof, const struct result *r, enum fastener_kind kind)
+{
+	json_t *array = put_array(j, roof, "places");
+
+	for (int i = 0; i < r->rafters && !j->failed; i++) {
+		json_t *object = append_object(j, array);
+
+		put_text(j, object, "is", place_kind(r, kind, i));
+		put_int(j, object, "place", i + 1);
+		put_quantity(j, object, "x", r->rafter_x[i], UNIT_IN);
+	}
+}
+
+void put_roof(struct json *j, json_t *root, const struct result *r, enum fastener_kind kind)
 {
 	json_t *roof = put_object(j, root, "roof");
 
@@ -64,6 +85,7 @@ void put_roof(struct json *j, json_t *root, const struct result *r)
 	put_outline(j, roof, r);
 	add_shapes(j, roof, r);
 	add_rafters(j, roof, r);
+	add_places(j, roof, r, kind);
 	json_t *collectors = put_array(j, roof, "collectors");
 
 	for (int i = 0; i < r->collectors && !j->failed; i++)

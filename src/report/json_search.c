@@ -4,6 +4,17 @@
 
 #include "report/json_part.h"
 
+static const char *bar_key(enum search_bar bar)
+{
+	static const char *const key[] = {
+		[BAR_NONE] = "", [BAR_SPACING] = "longest-span", [BAR_CANTILEVER] = "cantilever",
+		[BAR_JOINTS] = "joints", [BAR_ASIDE] = "stagger", [BAR_TOGETHER] = "several",
+		[BAR_PLACES] = "places",
+	};
+
+	return key[bar];
+}
+
 void put_search(struct json *j, json_t *root, const struct result *r)
 {
 	const struct search_result *s = &r->search;
@@ -25,6 +36,11 @@ void put_search(struct json *j, json_t *root, const struct result *r)
 		put_check(j, object, "one_fewer_governs", s->fewer_governs);
 	else
 		put(j, object, "one_fewer_governs", json_null());
+	put_number(j, object, "one_fewer_at_least", s->fewer ? s->fewer_bound : (double)NAN);
+	if (s->bar == BAR_NONE)
+		put(j, object, "rule", json_null());
+	else
+		put_text(j, object, "rule", bar_key(s->bar));
 }
 
 void put_blocks(struct json *j, json_t *root, const struct result *r)

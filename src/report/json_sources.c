@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "check/step_table.h"
+#include "report/caution.h"
 #include "report/json_value.h"
 #include "report/sources_report.h"
 #include "table/tables.h"
@@ -69,6 +70,7 @@ int json_sources_write(FILE *f, const void *what)
 
 		if (!list->table)
 			put_steps(&j, steps);
+		put_text(&j, root, "caution", caution_result);
 	}
 	return json_end(&j, root, f);
 }

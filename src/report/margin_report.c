@@ -21,8 +21,9 @@ static const char *side_text(const struct format *f, const struct margin_side *s
 		return "-";
 	if (!isfinite(s->ratio))
 		return "not rated";
+	/* within the limit, but a rule is broken (the least edge distance, say) */
 	return document_text(f->document, "%s%s", show_ratio(f, s->ratio),
-			     s->holds ? "" : " fails");
+			     s->holds ? "" : s->ratio <= 1 ? " breaks a rule" : " fails");
 }
 
 static void table(const struct format *f, const struct margin *m)
@@ -40,31 +41,51 @@ static void table(const struct format *f, const struct margin *m)
 		document_row(f->document);
 		document_cell(f->document, "%s%s", field_name(f->document, r->id),
 			      r->origin == ORIGIN_ASSUMED ? " (assumed)" : "");
-		document_cell(f->document, "%s", r->worse.known ? margin_words(r->id, true) : "-");
+		document_cell(f->document, "%s", r->worse.known ? margin_words(r, true, f->units) : "-");
 		document_cell(f->document, "%s", side_text(f, &r->worse));
 		document_cell(f->document, "%s",
-			      r->better.known ? margin_words(r->id, false) : "-");
+			      r->better.known ? margin_words(r, false, f->units) : "-");
 		document_cell(f->document, "%s", side_text(f, &r->better));
 	}
 }
 
-/* What to look at first: the inputs that raise the ratio, those that are assumed before those that
- * are given. */
+/* How much depends on knowing it. What is assumed is assumed on the safe side: there it counts how far
+   the truth may be better, too. What makes it fail outweighs any number. */
+static double stake(const struct margin *m, const struct margin_row *r)
+{
+	double most = 0;
+
+	if (r->worse.known)
+		most = fmax(r->worse.ratio - m->ratio, m->holds && !r->worse.holds ? 1e6 : 0);
+	if (r->origin == ORIGIN_ASSUMED && r->better.known)
+		most = fmax(most, m->ratio - r->better.ratio);
+	return most;
+}
+
+/* What to look at first: assumed inputs before those that are given, those with more at stake first. */
 static void verify(struct document *d, const struct margin *m)
 {
+	bool told[MARGIN_COUNT] = {false};
 	int said = 0;
 
 	document_add(d, BLOCK_HEADING, 1, "What to verify on site first");
 	for (int assumed = 1; assumed >= 0; assumed--)
-		for (int i = 0; i < m->rows && said < VERIFY_MOST; i++) {
-			const struct margin_row *r = &m->row[i];
-			const struct field *f = &field_table[margin_field(r->id)];
+		while (said < VERIFY_MOST) {
+			const struct margin_row *best = NULL;
 
-			if ((r->origin == ORIGIN_ASSUMED) != assumed || !r->worse.known ||
-			    r->worse.ratio <= m->ratio)
-				continue;
-			document_add(d, BLOCK_NUMBERED, ++said, "%s%s: %s", field_name(d, r->id),
-				     assumed ? " (assumed until now)" : "", f->measured);
+			for (int i = 0; i < m->rows; i++) {
+				const struct margin_row *r = &m->row[i];
+
+				if ((r->origin == ORIGIN_ASSUMED) == (assumed == 1) && !told[r->id] &&
+				    stake(m, r) > (best ? stake(m, best) : 0))
+					best = r;
+			}
+			if (!best)
+				break;
+			told[best->id] = true;
+			document_add(d, BLOCK_NUMBERED, ++said, "%s%s: %s", field_name(d, best->id),
+				     assumed ? " (assumed until now)" : "",
+				     field_table[margin_field(best->id)].measured);
 		}
 	if (said == 0)
 		document_add(d, BLOCK_PARAGRAPH, 0,
@@ -90,7 +111,7 @@ static const char *growth_value(const struct format *f, enum growth_id id, doubl
 static void growths(const struct format *f, const struct margin *m)
 {
 	static const char *const names[] = {"wind speed on these feet", "ground snow on these feet",
-					    "wanted spacing of the feet", "columns of collectors"};
+					    "one spacing for all feet", "columns of collectors"};
 
 	document_add(f->document, BLOCK_HEADING, 1, "How far it may grow");
 	document_pairs(f->document);
@@ -98,6 +119,9 @@ static void growths(const struct format *f, const struct margin *m)
 		const struct growth *g = &m->growth[i];
 		const char *now = growth_value(f, (enum growth_id)i, g->now);
 
+		/* the layout found goes farther where it may, and nowhere else */
+		if (i == GROWTH_SPACING)
+			now = document_text(f->document, "%s at most in this layout", now);
 		if (isnan(g->most))
 			document_pair(f->document, names[i], "", "now %s; holds at no value tried",
 				      now);
@@ -112,7 +136,7 @@ static void growths(const struct format *f, const struct margin *m)
 
 void margin_report_build(struct document *d, const struct margin_view *v)
 {
-	const struct format f = {d, v->job->units};
+	const struct format f = {.document = d, .units = v->job->units, .code = v->job->site.code};
 	const struct margin *m = v->margin;
 
 	document_add(d, BLOCK_TITLE, 0, "%s",

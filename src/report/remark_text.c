@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 /* Fills the templates of check/remark.h. A place is {i unit decimals}, {i tape}, {i pitch}, {i n},
-   {i -} or {ti}. */
+   {i -}, {ti} or {code}. */
 #define _POSIX_C_SOURCE 200809L /* strcasecmp */
 #include "report/format.h"
 
@@ -10,10 +10,12 @@
 #include <string.h>
 #include <strings.h>
 
+#include "load/loading_code.h"
+
 #define PLACE_MAX 24 /* "0 kN/m2 3" and room */
 #define SENTENCE_MAX 2048
 
-enum place_kind { PLACE_TEXT, PLACE_UNIT, PLACE_TAPE, PLACE_PITCH, PLACE_WHOLE, PLACE_FACTOR };
+enum place_kind { PLACE_CODE, PLACE_TEXT, PLACE_UNIT, PLACE_TAPE, PLACE_PITCH, PLACE_WHOLE, PLACE_FACTOR };
 
 struct place {
 	enum place_kind kind;
@@ -51,6 +53,10 @@ static bool parse_place(const char *from, size_t n, struct place *p)
 		return false;
 	memcpy(text, from, n);
 	text[n] = '\0';
+	if (strcmp(text, "code") == 0) {
+		p->kind = PLACE_CODE;
+		return true;
+	}
 	const char *digit = text[0] == 't' ? text + 1 : text;
 
 	if (*digit < '0' || *digit > '2')
@@ -110,11 +116,20 @@ static const char *factor(const struct format *f, const struct remark *m, double
 	                     number_print_up(number, sizeof number, value, decimals));
 }
 
+static const char *code_name(enum edition edition)
+{
+	const struct loading_code *code = loading_code_of(edition);
+
+	return code ? code->name : "ASCE/SEI 7";
+}
+
 static const char *fill(const struct format *f, const struct remark *m, const struct place *p)
 {
 	const double value = m->value[p->index];
 
 	switch (p->kind) {
+	case PLACE_CODE:
+		return code_name(f->code);
 	case PLACE_TEXT:
 		return m->text[p->index] ? m->text[p->index] : "not known";
 	case PLACE_UNIT:

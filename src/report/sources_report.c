@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "check/step_table.h"
+#include "report/caution.h"
 #include "table/tables.h"
 
 static const struct {
@@ -12,7 +13,7 @@ static const struct {
 	{"wind-gcp", "Where it decides, the check asks for it: read GCp in the printed figure at "
 		     "the area that the report "
 		     "names and enter it as `coefficient` with its page; it replaces the "
-		     "remembered curve and the bound."},
+		     "curve, and its bound where it has one."},
 	{"wind-overhang", "Where it decides, the check asks for it: read the net GCp of the overhang in the printed "
 			  "figure and enter it as `coefficient` of zone oh2, oh3 and so on, with its page."},
 	{"limit", "Compare the limit with the clause that is named; where the book draws the line elsewhere and the job "
@@ -152,7 +153,7 @@ void sources_report_build(struct document *d, const struct sources_list *list)
 	document_add(d, BLOCK_PARAGRAPH, 0,
 		     "A number from memory is known but was not seen again in print. Nothing is "
 		     "said to hold on a remembered "
-		     "wind coefficient alone. Below stands each such number and formula, with what "
+		     "wind coefficient alone; one of one source is used and named. Below stands each such number and formula, with what "
 		     "you do about it; "
 		     "rafterproof sources TABLE also lists what rests on one source, on a bound or "
 		     "on practice.");
@@ -165,4 +166,5 @@ void sources_report_build(struct document *d, const struct sources_list *list)
 			rows(d, &table_info[i], list->table != NULL);
 	if (!list->table)
 		steps(d);
+	document_add(d, BLOCK_CAUTION, 0, "%s", caution_result);
 }

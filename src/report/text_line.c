@@ -7,16 +7,17 @@
 
 void text_bytes(FILE *f, const char *text, size_t n)
 {
-	for (size_t i = 0; i < n; i++) {
+	size_t from = 0;
+
+	for (size_t i = 0; i + 1 < n; i++) {
 		/* The document holds valid UTF-8 only, so C2 A0 is always U+00A0. */
-		if (i + 1 < n && (unsigned char)text[i] == 0xC2 &&
-		    (unsigned char)text[i + 1] == 0xA0) {
-			fputc(' ', f);
-			i++;
-		} else {
-			fputc(text[i], f);
-		}
+		if ((unsigned char)text[i] != 0xC2 || (unsigned char)text[i + 1] != 0xA0)
+			continue;
+		fwrite(text + from, 1, i - from, f);
+		fputc(' ', f);
+		from = ++i + 1;
 	}
+	fwrite(text + from, 1, n - from, f);
 }
 
 void text_blanks(FILE *f, size_t n)

@@ -43,6 +43,7 @@ const char *check_short(enum check_id id)
 		[CHECK_BLOCK_HANGER] = "block, hanger",
 		[CHECK_RAFTER_PARTIAL] = "partial snow",
 		[CHECK_RAFTER_TAIL] = "tail",
+		[CHECK_RAFTER_TAIL_BOW] = "tail's end",
 	};
 
 	assert(id < CHECK_COUNT);

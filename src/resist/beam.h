@@ -84,6 +84,9 @@ struct beam_bow {
 void beam_deflect(const struct beam *beam, const struct beam_forces *forces, double EI,
                   struct beam_bow *out);
 
+/* The same of a beam in pieces; its loads are not looked at. */
+void beam_deflect_in(const struct beam *beam, const struct beam_pieces *pieces, double EI, struct beam_bow *out);
+
 /* Moment and shear of a solved beam at one place; shear just right of x. */
 double beam_moment_at(const struct beam *beam, const struct beam_forces *forces, double x);
 double beam_shear_at(const struct beam *beam, const struct beam_forces *forces, double x);

@@ -87,19 +87,17 @@ static void piece_peak(const struct beam_piece *p, const struct bow *b, struct b
 	take(peak, bow_at(p, b, p->length), p->x + p->length);
 }
 
-/* Goes over one field from the given start; with a peak to fill, looks for it too. Leaves the walk
-   at the field's end. */
-static struct bow over_field(struct beam_walk *walk, size_t field, struct bow b,
+/* Goes over the pieces of one field, from *at on, with the given start; with a peak to fill, looks for it too. Leaves *at
+   behind the field. */
+static struct bow over_field(const struct beam_pieces *pieces, size_t *at, size_t field, struct bow b,
                              struct beam_peak *peak)
 {
-	struct beam_walk look = *walk;
-	struct beam_piece p;
+	for (; *at < pieces->count && pieces->at[*at].field == field; ++*at) {
+		const struct beam_piece *p = &pieces->at[*at];
 
-	while (beam_walk_next(&look, &p) && p.field == field) {
 		if (peak != NULL)
-			piece_peak(&p, &b, peak);
-		b = (struct bow){ slope_at(&p, &b, p.length), bow_at(&p, &b, p.length) };
-		*walk = look;
+			piece_peak(p, &b, peak);
+		b = (struct bow){ slope_at(p, &b, p->length), bow_at(p, &b, p->length) };
 	}
 	return b;
 }
@@ -116,47 +114,56 @@ static void keep_worse(struct beam_peak peak, double length, double EI, struct b
 	}
 }
 
-void beam_deflect(const struct beam *beam, const struct beam_forces *forces, double EI,
-                  struct beam_bow *out)
+void beam_deflect_in(const struct beam *beam, const struct beam_pieces *pieces, double EI, struct beam_bow *out)
 {
 	const size_t n = beam->supports;
-	const double left = beam->support[0] - beam->start,
-		     right = beam->end - beam->support[n - 1];
-	struct beam_events events;
-	struct beam_walk walk, start;
-	struct bow b = { 0.0, 0.0 }, tip;
+	const double left = beam->support[0] - beam->start, right = beam->end - beam->support[n - 1];
+	const struct bow level = { 0.0, 0.0 };
+	size_t at = 0;
+	struct bow tip, b = level;
 	struct beam_peak peak;
 
 	assert(EI > 0.0);
 	*out = (struct beam_bow){ .span.x = beam->support[0], .overhang.x = beam->start };
-	beam_events_fill(beam, &events);
-	beam_walk_begin(&walk, beam, forces, &events);
-	start = walk;
-	tip = over_field(&walk, 0, b, NULL);
+	tip = over_field(pieces, &at, 0, level, NULL);
 	for (size_t i = 1; i < n; i++) {
 		const double L = beam->support[i] - beam->support[i - 1];
-		struct beam_walk span = walk;
+		size_t look = at, start = 0;
 
-		b = over_field(&span, i, (struct bow){ 0.0, 0.0 }, NULL);
+		b = over_field(pieces, &look, i, level, NULL);
 		b = (struct bow){ -b.v / L, 0.0 };
 		/* the left overhang goes on with the slope of the first span */
 		if (i == 1 && left > 0.0) {
 			const double slope = b.slope - tip.slope;
 
 			peak = (struct beam_peak){ 0.0, beam->start };
-			over_field(&start, 0, (struct bow){ slope, -tip.v - slope * left }, &peak);
+			over_field(pieces, &start, 0, (struct bow){ slope, -tip.v - slope * left }, &peak);
 			keep_worse(peak, left, EI, &out->overhang, &out->overhang_length);
 		}
 		peak = (struct beam_peak){ 0.0, beam->support[i - 1] };
-		b = over_field(&walk, i, b, &peak);
+		b = over_field(pieces, &at, i, b, &peak);
 		keep_worse(peak, L, EI, &out->span, &out->span_length);
 	}
 	if (right > 0.0) {
 		b.v = 0.0; /* at the last support, but for rounding */
 		peak = (struct beam_peak){ 0.0, beam->end };
-		over_field(&walk, n, b, &peak);
+		over_field(pieces, &at, n, b, &peak);
 		keep_worse(peak, right, EI, &out->overhang, &out->overhang_length);
 	}
+}
+
+void beam_deflect(const struct beam *beam, const struct beam_forces *forces, double EI, struct beam_bow *out)
+{
+	struct beam_events events;
+	struct beam_walk walk;
+	struct beam_pieces pieces;
+
+	pieces.count = 0;
+	beam_events_fill(beam, &events);
+	beam_walk_begin(&walk, beam, forces, &events);
+	while (beam_walk_next(&walk, &pieces.at[pieces.count]))
+		pieces.count++;
+	beam_deflect_in(beam, &pieces, EI, out);
 }
 
 static bool piece_of(const struct beam *beam, const struct beam_forces *forces, double x,

@@ -29,8 +29,32 @@ const struct step step_joint_distance = {
 	.value = distance,
 };
 
+/* Two of the joints of a course stand for one piece only if no other joint can lie between them: if they
+   are no further apart than the widest piece is wide. */
+static double seen_distance(const struct joint_pattern *p, int course, double x)
+{
+	double left = INFINITY, right = INFINITY;
+
+	for (int i = 0; i < p->seen_count; i++) {
+		const double d = x - p->seen[i].at;
+
+		if (p->seen[i].course != course)
+			continue;
+		if (d >= 0)
+			left = fmin(left, d);
+		if (d <= 0)
+			right = fmin(right, -d);
+	}
+	const double nearest = left <= right ? left : -right;
+	const double rule = fmax(p->own, p->cover);
+
+	return at_most(left + right, p->W) || !at_least(fabs(nearest), rule) ? nearest : (double)NAN;
+}
+
 double joint_distance(struct trace *trace, const struct joint_pattern *p, int course, double x)
 {
+	if (p->seen)
+		return seen_distance(p, course, x);
 	return STEP(trace, step_joint_distance, x, p->first, course, p->first_course, p->s, p->W);
 }
 
@@ -42,14 +66,18 @@ static double missing(double distance, double clear)
 
 bool joint_clear(const struct joint_pattern *p, int course, double x, double *nearest)
 {
+	const bool two = isfinite(p->cover);
 	const double own = joint_distance(NULL, p, course, x),
-		     cover = joint_distance(NULL, p, course + 1, x);
-	const bool by_cover = isfinite(p->cover) && missing(cover, p->cover) > missing(own, p->own);
+		     cover = two ? joint_distance(NULL, p, course + 1, x) : (double)NAN;
+	const bool by_cover = two && (isnan(own) || missing(cover, p->cover) > missing(own, p->own));
+	const bool own_clear = at_least(fabs(own), p->own), cover_clear = !two || at_least(fabs(cover), p->cover);
 
 	if (nearest)
 		*nearest = by_cover ? cover : own;
-	return at_least(fabs(own), p->own) &&
-	       (!isfinite(p->cover) || at_least(fabs(cover), p->cover));
+	/* what one course leaves open, the other can only decide against the hole */
+	if (nearest && (by_cover ? cover_clear : own_clear) && (isnan(own) || (two && isnan(cover))))
+		*nearest = NAN;
+	return own_clear && cover_clear;
 }
 
 /* One way: past each joint in turn until both courses are clear. */

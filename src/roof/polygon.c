@@ -109,6 +109,29 @@ static void bounds(const struct polygon *p, struct point *low, struct point *hig
 	}
 }
 
+/* All of p further along x (or y) than all of q. */
+static bool beyond(const struct polygon *p, const struct polygon *q, bool along_y)
+{
+	double least = HUGE_VAL, most = -HUGE_VAL;
+
+	for (int i = 0; i < p->n; i++) {
+		const double v = along_y ? p->at[i].y : p->at[i].x;
+
+		least = v < least ? v : least;
+	}
+	for (int i = 0; i < q->n; i++) {
+		const double v = along_y ? q->at[i].y : q->at[i].x;
+
+		most = v > most ? v : most;
+	}
+	return least > most;
+}
+
+bool polygon_apart(const struct polygon *p, const struct polygon *q)
+{
+	return beyond(p, q, false) || beyond(q, p, false) || beyond(p, q, true) || beyond(q, p, true);
+}
+
 double polygon_common(const struct polygon *p, const struct polygon *window)
 {
 	struct point low, high, window_low, window_high;

@@ -4,6 +4,8 @@
 #ifndef RP_ROOF_POLYGON_H
 #define RP_ROOF_POLYGON_H
 
+#include <stdbool.h>
+
 /* 12: a clip of two polygons of n and m vertices has at most n + m; zones and rectangles have 4. */
 #define POLYGON_MAX 12
 
@@ -26,5 +28,7 @@ struct polygon polygon_cut(const struct polygon *p, struct point a, struct point
 struct polygon polygon_clip(const struct polygon *p, const struct polygon *window);
 /* Area that p shares with the convex polygon `window`. */
 double polygon_common(const struct polygon *p, const struct polygon *window);
+/* True if all of one lies left, right, below or above all of the other: what most pairs are spared by. */
+bool polygon_apart(const struct polygon *p, const struct polygon *q);
 
 #endif

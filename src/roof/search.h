@@ -14,6 +14,8 @@
 #include <stdbool.h>
 #include <stdint.h>
 
+#include "quantity/quantity.h"
+
 #define SEARCH_RAFTER_MAX 128
 #define SEARCH_LINE_MAX 128
 #define SEARCH_FEET_MAX 256
@@ -91,7 +93,7 @@ struct search_answer {
 	bool complete; /* every possibility was looked at or ruled out: what was found is the best
 			  there is, and what was not found does not exist */
 	double ratio;  /* worst of the best layout */
-	double bound;  /* no layout has a lower one, as far as single feet and full rafters tell */
+	double bound;  /* no layout has a lower one */
 	double uneven; /* sum of the squares of what the feet carry, m2 */
 	struct search_layout layout;
 };
@@ -113,8 +115,13 @@ struct search_front {
 	int need;           /* feet that it still needs at the least, all its copies together */
 };
 
-/* Store of a search; the caller owns it. Before its first use the stamps of the dead and
-   hint.feet must be zeroed. */
+/* at_most, the plain cases first. */
+static inline bool search_fits(double length, double limit)
+{
+	return length <= limit || at_most(length, limit);
+}
+
+/* Store of a search; the caller owns it. Zeroed, or begun by search_begin. */
 struct search_state {
 	const struct search_problem *p;
 	struct search_answer best;
@@ -142,6 +149,8 @@ struct search_state {
 	unsigned char met[SEARCH_FEET_MAX]; /* lines that stand on rafters being decided on */
 	int mets;
 	uint64_t round; /* of search_relaxed */
+	int buried;     /* in this round */
+	bool dead_wide; /* all of dead[] is in use, not just the first few */
 	struct search_key dead[SEARCH_DEAD_MAX];
 	struct search_layout hint;   /* with one foot more than wanted: where to begin; feet 0: none */
 	bool evening;                /* what is as good as the best but more even is looked for */
@@ -156,6 +165,8 @@ struct search_state {
 /* Ratio of a foot by itself between its neighbours, as far as it can be told: no line that has it
    is better than this. HUGE_VAL where a bay or an end is too long. */
 double search_single(const struct search_problem *p, int line, int a, int b, int c);
+/* What a foot costs between its neighbours: the worst over the lines that stand on its rafters. */
+struct search_cost search_cost_of(const struct search_problem *p, int line, int a, int b, int c);
 /* Width of rail nearest to a foot, m. */
 double search_carried(const struct search_problem *p, int line, int a, int b, int c);
 /* Sets the moment equation of foot m - 1 of the layout after foot m was set; `first` is the first
@@ -182,6 +193,8 @@ int search_fewest(const struct search_problem *p, double limit, long *work, stru
 /* What the rest depends on: the last two feet of each line and how many feet are still to be set.
    False where that is too much for a key. */
 bool search_key(const struct search_state *s, int remaining, struct search_key *key);
+/* Makes a store fit for its first use. */
+void search_begin(struct search_state *s);
 /* True if it, or what is no worse off, was buried in this search. */
 bool search_is_dead(const struct search_state *s, const struct search_key *key);
 void search_bury(struct search_state *s, const struct search_key *key);

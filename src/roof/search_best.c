@@ -216,6 +216,8 @@ static void search_up(struct search_state *s, double limit)
 		search_within(s, at, false);
 		if (at >= most || (best->found && best->ratio <= at))
 			break;
+		if (s->left > 0)
+			s->best.bound = at;
 	}
 }
 

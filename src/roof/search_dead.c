@@ -4,7 +4,10 @@
    if that one is dead, the other is. */
 #include "roof/search.h"
 
+#include <string.h>
+
 #define BEGUN 0x80u /* set in a line's byte: it has a foot; the spots themselves are below */
+#define DEAD_FEW 256
 #define ENDED 0xFFu
 #define TOP_BITS UINT64_C(0x8080808080808080)
 
@@ -33,12 +36,21 @@ bool search_key(const struct search_state *s, int remaining, struct search_key *
 	return true;
 }
 
-static unsigned slot(const struct search_key *key)
+void search_begin(struct search_state *s)
+{
+	s->round = 0;
+	s->hint.feet = 0;
+	s->dead_wide = false;
+	memset(s->dead, 0, DEAD_FEW * sizeof *s->dead);
+}
+
+/* Short searches stay in a small part of the store, which the processor has at hand. */
+static unsigned slot(const struct search_state *s, const struct search_key *key)
 {
 	/* an odd multiplier spreads the bits upwards */
 	const uint64_t h = (key->last ^ key->stamp << 9) * UINT64_C(0x9E3779B97F4A7C15);
 
-	return (unsigned)(h >> 40) % SEARCH_DEAD_MAX;
+	return (unsigned)(h >> 40) % (s->buried < DEAD_FEW / 2 ? DEAD_FEW : SEARCH_DEAD_MAX);
 }
 
 /* No foot before the last of `a` is nearer to it than in `b`. */
@@ -54,15 +66,19 @@ static bool no_better(const struct search_state *s, const struct search_key *a,
 
 bool search_is_dead(const struct search_state *s, const struct search_key *key)
 {
-	const unsigned i = slot(key);
+	const unsigned i = slot(s, key);
 
 	return no_better(s, key, &s->dead[i]) || no_better(s, key, &s->dead[i ^ 1]);
 }
 
 void search_bury(struct search_state *s, const struct search_key *key)
 {
-	const unsigned i = slot(key);
+	const unsigned i = slot(s, key);
 
+	if (++s->buried == DEAD_FEW / 2 && !s->dead_wide) {
+		memset(s->dead + DEAD_FEW, 0, sizeof s->dead - DEAD_FEW * sizeof *s->dead);
+		s->dead_wide = true;
+	}
 	if (!no_better(s, &s->dead[i], key))
 		s->dead[i ^ 1] = s->dead[i];
 	s->dead[i] = *key;

@@ -253,6 +253,7 @@ static bool lay(struct search_state *s, int feet, int left_out)
 		t.remaining = s->room[0];
 	}
 	s->round++;
+	s->buried = 0;
 	s->mets = s->fronts = 0;
 	for (int i = 0; i < p->lines; i++) {
 		const bool leads = p->line[i].copies < 0 && i != left_out;

@@ -5,7 +5,6 @@
 #include "roof/splice.h"
 
 #include <math.h>
-#include <stdbool.h>
 #include <string.h>
 
 #include "quantity/quantity.h"
@@ -63,6 +62,18 @@ int splice_lay(const struct splice_rail *r, double at[SPLICE_MAX])
 static bool allowed(const struct splice_rail *r, double x)
 {
 	return place_before(r, x - 1e-9, x) > x - 1e-9;
+}
+
+bool splice_fits(const struct splice_rail *r, const double *at, int joints)
+{
+	double from = r->x0;
+
+	for (int i = 0; i < joints; i++) {
+		if (!(at[i] > from) || !allowed(r, at[i]) || !at_most(at[i] - from, r->stock))
+			return false;
+		from = at[i];
+	}
+	return at_most(r->x1 - from, r->stock);
 }
 
 /* Where the rail does not bend between two places, if it bends either way there. */

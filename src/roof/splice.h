@@ -4,6 +4,8 @@
 #ifndef RP_ROOF_SPLICE_H
 #define RP_ROOF_SPLICE_H
 
+#include <stdbool.h>
+
 #define SPLICE_MAX 64
 #define SPLICE_FEET 4 /* fewer leave no span between two others */
 
@@ -22,5 +24,7 @@ int splice_lay(const struct splice_rail *rail, double at[SPLICE_MAX]);
    that are tried. `moment` tells it, signed. */
 int splice_lay_easy(const struct splice_rail *rail, double (*moment)(const void *context, double x),
 		    const void *context, double at[SPLICE_MAX]);
+/* True if joints told, rising, stand where joints may and no piece is longer than the stock. */
+bool splice_fits(const struct splice_rail *rail, const double *at, int joints);
 
 #endif

@@ -384,7 +384,8 @@ int zone_areas(const struct zone_shape *shape, int shapes, const struct polygon 
 	for (int z = 0; z < ZONE_COUNT; z++)
 		area[z] = 0.0;
 	for (int i = 0; i < shapes; i++)
-		area[shape[i].zone] += polygon_common(part, &shape[i].shape);
+		if (!polygon_apart(part, &shape[i].shape))
+			area[shape[i].zone] += polygon_common(part, &shape[i].shape);
 	for (int z = 0; z < ZONE_COUNT; z++) {
 		if (area[z] < 1e-9 * whole)
 			area[z] = 0.0;

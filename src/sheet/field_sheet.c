@@ -7,16 +7,27 @@
 #include "report/caution.h"
 #include "report/check_part.h"
 #include "report/flashing_sizes.h"
+#include "sheet/flashing_plan.h"
+#include "sheet/rail_pieces.h"
+#include "sheet/section.h"
 #include "sheet/sheets.h"
+
+static const char *place_kind(const struct sheet *s)
+{
+	if (sheet_on_seams(s->job))
+		return "seam";
+	return s->r->on_deck ? "place" : section_member(s->job);
+}
 
 static void tape_lines(const struct sheet *s, struct document *d)
 {
 	const struct column columns[] = {
 		{"line", ALIGN_RIGHT, true, false},
 		{"up the slope", ALIGN_RIGHT, false, false},
-		{sheet_on_seams(s->job) ? "along the eave from the left rake edge (seam)"
-		 : s->r->on_deck        ? "along the eave from the left rake edge (place)"
-					: "along the eave from the left rake edge (rafter)",
+		{document_text(d, "along the eave from %s (%s)",
+			       s->job->building.form == FORM_HIP ? "its left end"
+								 : "the left rake edge",
+			       place_kind(s)),
 		 ALIGN_LEFT, false, true},
 	};
 
@@ -35,6 +46,23 @@ static void tape_lines(const struct sheet *s, struct document *d)
 		document_cell(d, "%d", line->line + 1);
 		document_cell(d, "%s", sheet_tape(s, line->y));
 		document_cell(d, "%s", list);
+	}
+}
+
+/* Where the pieces of each rail meet, by the same tape. */
+static void joint_words(const struct sheet *s, struct document *d)
+{
+	for (int i = 0; i < s->pass->lines; i++) {
+		double at[SPLICE_MAX];
+		const int n = rail_pieces_joints(s, i, at);
+		const char *list = "";
+
+		for (int k = 0; k < n; k++)
+			list = document_text(d, "%s%s%s", list, *list ? ", " : "", sheet_tape(s, at[k]));
+		if (n > 0)
+			document_add(d, BLOCK_PARAGRAPH, 0,
+				     "Rail of line %d: joined at %s from the left rake edge.",
+				     s->pass->line[i].line + 1, list);
 	}
 }
 
@@ -92,6 +120,10 @@ static void lead_hole(const struct sheet *s, struct document *d)
 			"%s wide for the thread, in the middle of the rafter; at most %s off it",
 			sheet_drill(s, f->lead_hole_low, f->lead_hole_high),
 			sheet_size(s, s->job->fastener.drilling_tolerance));
+	else if (s->job->fastener.kind == FASTENER_SHEET_SCREW)
+		document_pair(d, "lead hole", "",
+			      "as the screw's maker says for this steel; through the flange, clear "
+			      "of its edge and its bend");
 	else
 		document_pair(
 			d, "lead hole", "",
@@ -176,6 +208,8 @@ static void flashing_steps(const struct sheet *s, struct document *d)
 	struct problem_list problems = {0};
 
 	document_add(d, BLOCK_HEADING, 2, "Flashing on %s", s->job->roof.covering);
+	if (flashing_of_other_foot(s))
+		document_add(d, BLOCK_CAUTION, 0, "%s", flashing_of_other_foot(s));
 	if (s->library)
 		guide_notes(s->library, &request, &sink, &problems);
 	/* where the steps are those of every roof of the kind, only the long notes have them */
@@ -195,6 +229,7 @@ void words_field(const struct sheet *s, struct document *d)
 	if (s->r->passes > 0 && s->pass->lines > 0) {
 		document_add(d, BLOCK_HEADING, 2, "Tape, in the order of laying out");
 		tape_lines(s, d);
+		joint_words(s, d);
 	}
 	hold_down(s, d);
 	flashing_steps(s, d);

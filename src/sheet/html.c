@@ -4,7 +4,8 @@
 #include "drawing/svg.h"
 
 /* Black on white; a table wider than the screen scrolls by itself, a drawing too small to read
- * there can be slid. */
+ * there can be slid: as wide as the text on a desk, and on a telephone wide enough for letters of
+ * 10 px. */
 static const char style[] =
 	"html{font:16px/1.45 'DejaVu Sans',Verdana,sans-serif;color:#000;background:#fff}\n"
 	"body{max-width:62rem;margin:0 auto;padding:0 1rem 3rem}\n"
@@ -27,10 +28,10 @@ static const char style[] =
 	".note{font-size:.85rem}.step{margin:.7rem 0}.step "
 	"b{display:block}.clause{font-size:.85rem}\n"
 	".drawing{overflow-x:auto}.drawing "
-	"svg{display:block;width:100%;min-width:64rem;height:auto}\n"
-	"@media(max-width:65rem){.drawing::before{content:'Wider than this screen: push it "
+	"svg{display:block;width:100%;min-width:60rem;height:auto}\n"
+	"@media(max-width:62rem){.drawing::before{content:'Wider than this screen: push it "
 	"sideways.';display:block;position:sticky;left:0;font-size:.85rem}}\n"
-	"@media(max-width:36rem){dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
+	"@media(max-width:36rem){.drawing svg{min-width:76rem}dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
 	"@page wide{size:landscape}@media print{section{break-before:page}"
 	"#sheet-1{break-before:auto}.wide{page:wide}.drawing svg{min-width:0;max-height:6.3in}"
 	".drawing::before{display:none}nav{display:none}h2,h3,h4{break-after:avoid}"

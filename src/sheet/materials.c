@@ -7,6 +7,7 @@
 
 #include "report/field_value.h"
 #include "report/flashing_sizes.h"
+#include "sheet/rail_pieces.h"
 
 /* Holes that a cartridge of about 10 fluid ounces fills and beds with room to spare (common
  * practice). */
@@ -114,13 +115,33 @@ static void add_blocks(const struct sheet *s, struct materials *m)
 	    sheet_text(s, "%s", s->job->mount.block_report));
 }
 
+/* Cut from lengths where the job says how long they are. */
+static void add_rails(const struct sheet *s, struct materials *m)
+{
+	const struct rail_pieces p = rail_pieces_of(s);
+	const double stock = s->job->rail.stock_length;
+
+	const struct rail_line *first = &s->pass->line[0];
+
+	if (p.stocks > 0)
+		add(m, MATERIAL_RAIL, true, p.stocks * stock,
+		    sheet_text(s, "%d lengths of %s, cut to %s", p.stocks, show_tape(&s->f, stock), p.words));
+	else if (p.joints > 0)
+		add(m, MATERIAL_RAIL, true, p.length, sheet_text(s, "%s; without waste", p.words));
+	else
+		add(m, MATERIAL_RAIL, true, p.length,
+		    sheet_text(s, "%d lengths of %s, joints where the maker allows them; without waste",
+			       s->pass->lines, show_tape(&s->f, first->x1 - first->x0)));
+	add(m, MATERIAL_RAIL_JOINT, false, p.joints,
+	    "the rail maker's own, with their screws, where the plan shows them");
+}
+
 static void add_layout(const struct sheet *s, struct materials *m, const struct guide_sizes *sizes)
 {
 	const struct pass *pass = s->pass;
 	const struct job *job = s->job;
 	const int feet = s->r->passes > 0 ? pass->attachments : 0,
 		  screws = sheet_has_screw(job) ? feet * job->fastener.count : 0;
-	double rail = 0;
 
 	add(m, MATERIAL_FOOT, false, feet,
 	    sheet_on_seams(job)    ? "clamps for this seam and gauge, with their test report"
@@ -133,13 +154,7 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 	    flashing_note(s, sizes));
 	add(m, MATERIAL_PIPE_FLASHING, false, pipe_holes(job), pipe_note(s, sizes));
 	if (job->rail.kind == SUPPORT_RAILS && feet > 0) {
-		for (int i = 0; i < pass->lines; i++)
-			rail += pass->line[i].x1 - pass->line[i].x0;
-		add(m, MATERIAL_RAIL, true, rail,
-		    sheet_text(
-			    s,
-			    "%d lengths of %s, joints where the maker allows them; without waste",
-			    pass->lines, show_tape(&s->f, pass->line[0].x1 - pass->line[0].x0)));
+		add_rails(s, m);
 		add(m, MATERIAL_END_CLAMP, false, 2 * pass->lines,
 		    "one at each end of each rail line (common practice)");
 		add(m, MATERIAL_MID_CLAMP, false, (job->collector.columns - 1) * pass->lines,

@@ -19,6 +19,7 @@
 	M(FOOT_FLASHING, "foot-flashing", "flashings for the feet")                                \
 	M(PIPE_FLASHING, "pipe-flashing", "flashings for pipes")                                   \
 	M(RAIL, "rail", "rail")                                                                    \
+	M(RAIL_JOINT, "rail-joint", "joints of the rail")                                          \
 	M(END_CLAMP, "end-clamp", "end clamps")                                                    \
 	M(MID_CLAMP, "mid-clamp", "middle clamps")                                                 \
 	M(SEALANT, "sealant", "cartridges of sealant")                                             \

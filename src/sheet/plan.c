@@ -70,6 +70,22 @@ static void reserve_collectors(const struct plan *p)
 	}
 }
 
+/* A number on an edge hides either. */
+static void reserve_edges(const struct plan *p)
+{
+	const double thin = 0.25 * MM;
+
+	for (int i = 0; i < p->s->r->collectors; i++) {
+		const struct rectangle *c = &p->s->r->collector[i];
+		const struct box b = plan_box(p, c->x0, c->y0, c->x1, c->y1);
+
+		drawing_reserve(p->d, (struct box){b.x0 - thin, b.y0, b.x0 + thin, b.y1});
+		drawing_reserve(p->d, (struct box){b.x1 - thin, b.y0, b.x1 + thin, b.y1});
+		drawing_reserve(p->d, (struct box){b.x0, b.y0 - thin, b.x1, b.y0 + thin});
+		drawing_reserve(p->d, (struct box){b.x0, b.y1 - thin, b.x1, b.y1 + thin});
+	}
+}
+
 struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double width, double height,
 			  bool legend)
 {
@@ -97,12 +113,13 @@ struct drawing *plan_draw(const struct sheet *s, enum plan_part part, double wid
 	plan_obstacles(&p);
 	plan_rails(&p);
 	plan_edges(&p);
+	reserve_edges(&p);
 	plan_attachments(&p);
 	plan_pipes(&p);
 	plan_dimensions(&p);
 	reserve_collectors(&p);
-	plan_slope_arrow(&p);
 	plan_zone_labels(&p);
+	plan_slope_arrow(&p);
 	if (legend)
 		plan_legend(&p, p.below ? (struct point){MARGIN, MARGIN + plan_legend_height(&p)}
 					: (struct point){width - MARGIN - PLAN_LEGEND_WIDTH,

@@ -70,5 +70,6 @@ struct box plan_box(const struct plan *p, double x0, double y0, double x1, doubl
 int plan_zone_hatch(enum zone zone, double angle[2]);
 
 #define PLAN_DOT (1.0 * MM)
+#define PLAN_JOINT (1.1 * MM) /* half the strokes across a joint of a rail, on paper */
 
 #endif

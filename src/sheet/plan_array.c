@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "sheet/plan.h"
+#include "sheet/rail_pieces.h"
 
 static bool clip_rectangle(const struct plan *p, const struct rectangle *in, struct rectangle *out)
 {
@@ -22,6 +23,23 @@ void plan_collectors(const struct plan *p)
 	}
 }
 
+/* Two strokes across the rail, where one piece ends and the next begins. */
+static void joints(const struct plan *p, int line)
+{
+	const double k = p->view.scale, y = p->s->pass->line[line].y;
+	double at[SPLICE_MAX];
+	const int n = rail_pieces_joints(p->s, line, at);
+
+	for (int i = 0; i < n; i++)
+		for (int side = -1; side <= 1; side += 2) {
+			struct point a = {at[i] + side * PLAN_JOINT / 2 / k, y - PLAN_JOINT / k},
+				     b = {a.x, y + PLAN_JOINT / k};
+
+			if (plan_clip(p, &a, &b))
+				drawing_line(p->d, LAYER_RAIL, a, b);
+		}
+}
+
 void plan_rails(const struct plan *p)
 {
 	if (p->s->r->passes == 0 || p->s->job->rail.kind != SUPPORT_RAILS)
@@ -32,6 +50,7 @@ void plan_rails(const struct plan *p)
 
 		if (plan_clip(p, &a, &b))
 			drawing_line(p->d, LAYER_RAIL, a, b);
+		joints(p, i);
 	}
 }
 

@@ -6,6 +6,7 @@
 #include "report/caution.h"
 #include "roof/zone.h"
 #include "sheet/plan.h"
+#include "sheet/rail_pieces.h"
 
 #define SAMPLE (9 * MM) /* width of a line sample */
 #define LINE (3.6 * MM)
@@ -88,6 +89,16 @@ static const char *rafter_text(const struct plan *p)
 			  p->s->f.units == SYSTEM_SI ? " mm" : "");
 }
 
+static bool joined(const struct sheet *s)
+{
+	double at[SPLICE_MAX];
+
+	for (int i = 0; i < s->pass->lines; i++)
+		if (rail_pieces_joints(s, i, at) > 0)
+			return true;
+	return false;
+}
+
 static void symbols(struct legend *c)
 {
 	const struct sheet *s = c->p->s;
@@ -104,7 +115,7 @@ static void symbols(struct legend *c)
 						     s->r->block.feet));
 	box_row(c, LAYER_COLLECTOR, NULL, 0, sheet_text(s, "collector (%d)", s->r->collectors));
 	if (s->r->passes > 0 && job->rail.kind == SUPPORT_RAILS)
-		line_row(c, LAYER_RAIL, "rail");
+		line_row(c, LAYER_RAIL, joined(s) ? "rail; two strokes across it: joint" : "rail");
 	if (s->r->passes > 0)
 		dot_row(c, LAYER_TEXT, FILL_BLACK, PLAN_DOT,
 			sheet_text(s, "attachment (%d)", s->pass->attachments));

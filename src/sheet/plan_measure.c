@@ -7,7 +7,8 @@
 #include "drawing/dimension.h"
 #include "sheet/plan.h"
 
-#define FIRST_LINE (6 * MM) /* from the roof's edge to a line of dimensions */
+#define FIRST_LINE (6 * MM)       /* from the roof's edge to a line of dimensions */
+#define RAFTER_NUMBERS (2.5 * MM) /* above the roof's edge, less an extension line's gap */
 
 struct stations {
 	int n;
@@ -141,11 +142,12 @@ static void clear_distances(const struct plan *p)
 	const double y[] = {0, r->array.y0, r->array.y1, r->plane_slope};
 	/* A hip's edges are not where a rectangle would have them. */
 	const int end = has_rakes(r) ? 3 : 2;
+	/* from above the rafters' numbers */
+	const double top = r->plane_slope + RAFTER_NUMBERS / p->view.scale;
 
 	for (int i = 0; i < end; i++)
-		dimension_between(p->d, (struct point){x[i], r->plane_slope},
-				  (struct point){x[i + 1], r->plane_slope}, 9 * MM,
-				  sheet_tape(p->s, x[i + 1] - x[i]));
+		dimension_between(p->d, (struct point){x[i], top}, (struct point){x[i + 1], top},
+				  9 * MM - RAFTER_NUMBERS, sheet_tape(p->s, x[i + 1] - x[i]));
 	for (int i = 0; i < end; i++)
 		dimension_between(p->d, (struct point){r->plane_length, y[i]},
 				  (struct point){r->plane_length, y[i + 1]}, -7 * MM,
@@ -158,9 +160,9 @@ static void caption(const struct plan *p, double below)
 	const struct point corner =
 		drawing_on_paper(p->d, (struct point){p->window.x0, p->window.y0});
 	const char *text = sheet_text(p->s,
-				      "Tape from the lower left corner: along the eave from the "
-				      "left rake edge, up the slope from the eave "
-				      "edge. %s",
+				      "Tape from the lower left corner: along the eave from %s, up "
+				      "the slope from the eave edge. %s",
+				      has_rakes(p->s->r) ? "the left rake edge" : "its left end",
 				      sheet_unit_note(p->s));
 	const double wide = sheet_width(p->s, text, p->size), room = drawing_width(p->d) - 6 * MM;
 	const double x = fmax(3 * MM, fmin(corner.x, drawing_width(p->d) - 3 * MM - wide));

@@ -61,24 +61,33 @@ struct polygon plan_in_window(const struct plan *p, const struct polygon *shape)
 	return polygon_clip(shape, &window);
 }
 
-/* A crossed box, and round it the room that no foot may enter. */
+/* Part of a rectangle of the plane's frame that lies on the plane and in the window. */
+static struct polygon on_plane(const struct plan *p, double x0, double y0, double x1, double y1)
+{
+	const struct polygon whole = polygon_rectangle(x0, y0, x1, y1);
+	const struct polygon here =
+		p->s->r->outline.n > 2 ? polygon_clip(&whole, &p->s->r->outline) : whole;
+
+	return plan_in_window(p, &here);
+}
+
+/* A crossed box, and round it the room that no foot may enter; of what straddles a hip the part on
+ * this plane. */
 void plan_obstacles(const struct plan *p)
 {
 	for (int i = 0; i < p->s->job->obstacles; i++) {
 		const struct job_obstacle *o = &p->s->job->obstacle[i];
-		const struct polygon body =
-			polygon_rectangle(o->x, o->y, o->x + o->width, o->y + o->height);
 		const double c = isnan(o->clearance) ? 0 : o->clearance;
-		const struct polygon room = polygon_rectangle(
-			o->x - c, o->y - c, o->x + o->width + c, o->y + o->height + c);
-		const struct polygon seen = plan_in_window(p, &body),
-				     round = plan_in_window(p, &room);
+		const struct polygon seen = on_plane(p, o->x, o->y, o->x + o->width,
+						     o->y + o->height),
+				     round = on_plane(p, o->x - c, o->y - c, o->x + o->width + c,
+						      o->y + o->height + c);
 
-		if (seen.n != 4)
+		if (seen.n < 3)
 			continue;
-		drawing_shape(p->d, LAYER_OBSTACLE, -1, FILL_WHITE, seen.at, 4);
-		drawing_line(p->d, LAYER_OBSTACLE, seen.at[0], seen.at[2]);
-		drawing_line(p->d, LAYER_OBSTACLE, seen.at[1], seen.at[3]);
+		drawing_shape(p->d, LAYER_OBSTACLE, -1, FILL_WHITE, seen.at, seen.n);
+		for (int k = 0; k < 2 && seen.n > 3; k++)
+			drawing_line(p->d, LAYER_OBSTACLE, seen.at[k], seen.at[k + seen.n / 2]);
 		for (int k = 0; k < round.n && c > 0; k++)
 			drawing_line_as(p->d, LAYER_OBSTACLE, 0.13 * MM, DASH_SHORT_DASH,
 					round.at[k], round.at[(k + 1) % round.n]);
@@ -154,6 +163,15 @@ static double roof_top(const struct result *r, double x)
 	return top;
 }
 
+/* Of a rafter's number: above its upper end, beyond the hip that the letters reach over. */
+static double number_level(const struct plan *p, double x, double end, const char *text)
+{
+	const double half = sheet_width(p->s, text, 0.8 * p->size) / 2 / p->view.scale;
+	const double near = fmax(roof_top(p->s->r, x - half), roof_top(p->s->r, x + half));
+
+	return fmin(fmax(end, near), p->window.y1) + 1.0 * MM / p->view.scale;
+}
+
 void plan_rafters(const struct plan *p)
 {
 	const struct result *r = p->s->r;
@@ -161,12 +179,14 @@ void plan_rafters(const struct plan *p)
 					    ANCHOR_BASE,   0,     true};
 
 	for (int i = 0; i < drawn(r); i++) {
-		const double x = drawn_x(r)[i];
-		const struct point top = {x, p->window.y1 + 1.0 * MM / p->view.scale};
+		const double x = drawn_x(r)[i], end = roof_top(r, x);
+		const char *text = sheet_text(p->s, "%d", i + 1);
 
-		plan_line(p, LAYER_RAFTER, (struct point){x, 0}, (struct point){x, roof_top(r, x)});
-		if (plan_inside(p, (struct point){x, p->window.y1}) && numbered(p, i))
-			drawing_text(p->d, LAYER_RAFTER, top, spec, sheet_text(p->s, "%d", i + 1));
+		plan_line(p, LAYER_RAFTER, (struct point){x, 0}, (struct point){x, end});
+		if (plan_inside(p, (struct point){x, p->window.y1}) && numbered(p, i) &&
+		    end > p->window.y0)
+			drawing_text(p->d, LAYER_RAFTER,
+				     (struct point){x, number_level(p, x, end, text)}, spec, text);
 	}
 }
 

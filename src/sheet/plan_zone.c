@@ -163,6 +163,41 @@ static bool labelled(const struct result *r, int index)
 	return false;
 }
 
+/* True if the whole label lies in the shape, and a little air round it. */
+static bool surrounds(const struct plan *p, const struct polygon *shape, struct point at,
+		      const struct box *label)
+{
+	const struct point middle = drawing_on_paper(p->d, at);
+	const double k = p->view.scale, air = 0.4 * MM;
+	const double left = (label->x0 - air - middle.x) / k,
+		     right = (label->x1 + air - middle.x) / k,
+		     low = (label->y0 - air - middle.y) / k,
+		     high = (label->y1 + air - middle.y) / k;
+
+	return holds_point(shape, (struct point){at.x + left, at.y + low}) &&
+	       holds_point(shape, (struct point){at.x + right, at.y + low}) &&
+	       holds_point(shape, (struct point){at.x + left, at.y + high}) &&
+	       holds_point(shape, (struct point){at.x + right, at.y + high});
+}
+
+/* At the first of n places where the label is free and within its zone; a zone too narrow for it
+ * has it where its middle at least lies within. */
+static void put_label(const struct plan *p, const struct polygon *seen, const struct point *place,
+		      int n, struct lettering_spec spec, const char *text)
+{
+	for (int pass = 0; pass < 2; pass++)
+		for (int k = 0; k < n; k++) {
+			const struct point at = drawing_on_paper(p->d, place[k]);
+			const struct box box = drawing_text_box(p->d, at, spec, text);
+
+			if (!drawing_is_free(p->d, box) ||
+			    (pass == 0 && !surrounds(p, seen, place[k], &box)))
+				continue;
+			drawing_text(p->d, LAYER_TEXT, place[k], spec, text);
+			return;
+		}
+}
+
 void plan_zone_labels(const struct plan *p)
 {
 	for (int i = 0; i < p->s->r->shapes; i++) {
@@ -194,16 +229,6 @@ void plan_zone_labels(const struct plan *p)
 			if (holds_point(&seen, at))
 				place[n++] = at;
 		}
-		const char *text = zone_text(z->zone);
-
-		for (int k = 0; k < n; k++) {
-			const struct point at = drawing_on_paper(p->d, place[k]);
-			const struct box box = drawing_text_box(p->d, at, spec, text);
-
-			if (!drawing_is_free(p->d, box))
-				continue;
-			drawing_text(p->d, LAYER_TEXT, place[k], spec, text);
-			break;
-		}
+		put_label(p, &seen, place, n, spec, zone_text(z->zone));
 	}
 }

@@ -134,6 +134,7 @@ static void take_layer(struct section *x, const struct detail_layer *g)
 	snprintf(l->label, sizeof l->label, "%s", g->label);
 	l->woven = g->woven;
 	l->plumb = g->plumb;
+	l->turned = g->turned;
 #define S(member, name) add_size(l, name, g->member);
 	LAYER_SIZES(S)
 #undef S
@@ -157,10 +158,14 @@ static void collect(struct section *x)
 	struct detail_layers drawn;
 
 	/* the library's title is of a usual foot; this drawing has one of its own */
-	x->from_library = x->s->library &&
-			  detail_layers_read(&drawn, x->s->library, &request, of, "section");
+	x->from_library =
+		x->s->library && detail_layers_read(&drawn, x->s->library, &request, of, "section");
 	for (int i = 0; x->from_library && i < drawn.layers && x->layers < SECTION_LAYERS; i++)
 		take_layer(x, &drawn.layer[i]);
+	if (x->from_library) {
+		x->post_least = drawn.post_least;
+		x->boot_too_wide = drawn.boot_too_wide;
+	}
 	section_stack(x);
 }
 
@@ -220,7 +225,8 @@ static void place(struct section *x, double width, double height)
 	const double k = 1 / x->scale.ratio;
 	const struct view view = {
 		{SECTION_MARGIN + DIMENSIONS + (room_x - (x->x1 - x->x0) * k) / 2 - x->x0 * k,
-		 SECTION_MARGIN + DIMENSIONS + notes + (room_y - (x->y1 - x->y0) * k) / 2 - x->y0 * k},
+		 SECTION_MARGIN + DIMENSIONS + notes + (room_y - (x->y1 - x->y0) * k) / 2 -
+			 x->y0 * k},
 		k,
 		x->theta};
 
@@ -286,6 +292,10 @@ struct drawing *section_draw(const struct sheet *s, enum section_of what, int wh
 		draw_covering(x, width, height);
 	set_title(x);
 	section_page(x);
+	if (what == SECTION_OF_RACK) {
+		drawing_view(d, drawing_main_view(d));
+		section_rack_dimensions(x);
+	}
 	free(x);
 	return d;
 }

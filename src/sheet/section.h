@@ -28,7 +28,7 @@ bool section_exists(const struct sheet *s, enum section_of what, int which);
 
 struct section_layer {
 	char kind[24], label[96];
-	bool woven, plumb;
+	bool woven, plumb, turned;
 	int sizes;
 	struct {
 		char name[16];
@@ -55,6 +55,8 @@ struct section {
 	int layers;
 	struct section_layer layer[SECTION_LAYERS];
 	bool from_library;
+	double post_least; /* the job's post is shorter than its flashing asks, m; 0: long enough */
+	bool boot_too_wide; /* for its pan */
 	/* lapped covering: NAN where there is none */
 	double E, L, t, butt, lap_base;
 	double deck;    /* thickness under the origin, m */
@@ -86,10 +88,18 @@ void section_area(struct section *x, enum fill fill, const struct point *at, int
 void section_block(struct section *x, enum fill fill, double u0, double v0, double u1, double v1);
 /* section_page.c: names, letters, title; after everything else. */
 void section_page(struct section *x);
-/* section_covering.c: rafter, deck, covering; then plates and what stands on them. */
-void section_stack(struct section *x);
+/* section_roof.c: rafter or steel member, and deck. */
 void section_roof(struct section *x);
+/* What the screws go into: "rafter", "purlin". */
+const char *section_member(const struct job *job);
+/* Its depth, m; a usual one where the job does not tell. */
+double section_member_depth(const struct job *job);
+/* section_covering.c */
+void section_stack(struct section *x);
 void section_covering(struct section *x);
+/* v of the underside at u of the lapped piece whose butt is given. */
+double section_piece_bottom(const struct section *x, double butt, double u);
+/* section_flashing.c: plates and what stands on them. */
 void section_flashing(struct section *x);
 /* section_foot.c */
 struct section_foot {
@@ -110,6 +120,8 @@ void section_fasteners(struct section *x, const struct section_foot *f);
 bool section_is_tilted(const struct sheet *s);
 void section_rack(struct section *x);
 void section_rack_extent(struct section *x);
+/* After the names, whose lines cross them. */
+void section_rack_dimensions(struct section *x);
 /* section_block.c: a foot on a block between two rafters. */
 bool section_has_block(const struct sheet *s);
 void section_on_block(struct section *x);

@@ -25,10 +25,10 @@ static bool through(const struct section *x)
 	return x->s->job->fastener.kind == FASTENER_THROUGH_BOLT;
 }
 
-/* Rafter's lower face. */
+/* The member's lower face. */
 static double below(const struct section *x)
 {
-	return -x->deck - x->s->job->framing.depth;
+	return -x->deck - section_member_depth(x->s->job);
 }
 
 double section_tip(const struct section *x, const struct section_foot *f)
@@ -185,8 +185,10 @@ static void lengths(struct section *x, const struct section_foot *f)
 		return;
 	const double end = f->face - r->p;
 
-	length(&ruler, "A", f->face, f->face + r->t_up, "head to the rafter's upper face");
-	length(&ruler, "P", end, f->face, "in the rafter, tip not counted");
+	length(&ruler, "A", f->face, f->face + r->t_up,
+	       sheet_text(x->s, "head to the %s's upper face", section_member(x->s->job)));
+	length(&ruler, "P", end, f->face,
+	       sheet_text(x->s, "in the %s, tip not counted", section_member(x->s->job)));
 	length(&ruler, "T", end, end + r->p_t, "of it thread");
 }
 

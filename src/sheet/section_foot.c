@@ -20,8 +20,7 @@ static double seam_height(const struct section *x)
 static double layers(const struct section *x)
 {
 	const struct job *job = x->s->job;
-	const double covering =
-		isnan(job->roof.built_up) ? section_top(x, 0) : job->roof.built_up;
+	const double covering = isnan(job->roof.built_up) ? section_top(x, 0) : job->roof.built_up;
 
 	switch (job->mount.seat) {
 	case SEAT_ON_WOOD:
@@ -44,8 +43,8 @@ static struct section_foot foot_of(const struct section *x)
 				 .face = -x->deck,
 				 .plate = job->mount.plate_thickness,
 				 .free = k->kind == FASTENER_HANGER_BOLT};
-	const double t_up = x->s->r->fastener.t_up > 0 ? x->s->r->fastener.t_up
-						       : f.plate + layers(x);
+	const double t_up =
+		x->s->r->fastener.t_up > 0 ? x->s->r->fastener.t_up : f.plate + layers(x);
 
 	f.head = f.face + t_up;
 	if (f.free)
@@ -63,7 +62,7 @@ static struct section_foot foot_of(const struct section *x)
 void section_foot_extent(struct section *x)
 {
 	const struct section_foot f = foot_of(x);
-	const double low = fmin(-x->deck - x->s->job->framing.depth, f.tip);
+	const double low = fmin(-x->deck - section_member_depth(x->s->job), f.tip);
 	const double underside = section_top(x, 0) + x->s->job->collector.clearance;
 
 	x->u0 = fmin(x->u0, -f.half - 0.05);
@@ -92,7 +91,8 @@ static void seat(struct section *x, const struct section_foot *f)
 		drawing_line(x->d, LAYER_MATERIAL, at[0], at[2]);
 		drawing_line(x->d, LAYER_MATERIAL, at[1], at[3]);
 		section_name(x, -0.9 * f->half, (f->face + under) / 2,
-			     "rigid post or block, itself fixed to the rafter");
+			     sheet_text(x->s, "rigid post or block, itself fixed to the %s",
+					section_member(x->s->job)));
 	} else if (x->s->job->mount.seat == SEAT_ON_WOOD && under < -1e-4) {
 		section_block(x, FILL_WHITE, -f->half, f->face, f->half, 0);
 		section_name(x, -0.9 * f->half, -x->deck / 2,

@@ -102,23 +102,40 @@ static const char *source_words(const struct section *x)
 	if (x->from_library && x->what == SECTION_OF_PIPE)
 		return "Covering and flashing from the notes on this covering; pipe, deck and "
 		       "pitch from the job.";
+	if (x->from_library && !sheet_on_seams(x->s->job) && section_find(x, "clamp"))
+		return "Covering from the notes on it, which hold feet by clamps on its seams and "
+		       "draw no flashing of a foot that goes through: a roofer of that trade does. "
+		       "Foot, screw and framing from the job.";
 	return x->from_library ? "Covering and flashing from the notes on this "
-				 "covering; foot, screw and rafter from the job."
+				 "covering; foot, screw and framing from the job."
 			       : "The covering library has no drawing of this: only "
 				 "what the job itself tells is drawn.";
+}
+
+/* What the job's own pieces leave undone. */
+static const char *lacking(const struct section *x)
+{
+	if (x->boot_too_wide)
+		return " This pan is too narrow for this boot: take a curb as wide as the pan.";
+	if (!(x->post_least > 0))
+		return "";
+	/* to the next 1/2 in, as the guide says it */
+	return sheet_text(
+		x->s, " The post of this job is too short for this flashing: it needs %s or more.",
+		sheet_size(x->s, ceil(x->post_least / M_PER_IN * 2 - 1e-6) / 2 * M_PER_IN));
 }
 
 static void head(struct section *x)
 {
 	const struct lettering_spec big = {3.2 * MM, true, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
-	const struct lettering_spec small = {TEXT, false, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
 	const double top = drawing_height(x->d) - MARGIN;
 	const char *source = source_words(x);
 
 	drawing_text(x->d, LAYER_TEXT, (struct point){MARGIN, top}, big, drawing_title(x->d));
-	drawing_text(
-		x->d, LAYER_TEXT, (struct point){MARGIN, top - 5 * MM}, small,
-		sheet_text(x->s, "Scale %s. %s %s", x->scale.text, source, sheet_unit_note(x->s)));
+	sheet_paragraph(x->s, x->d, (struct point){MARGIN, top - 5 * MM},
+			drawing_width(x->d) - 2 * MARGIN, TEXT,
+			sheet_text(x->s, "Scale %s. %s%s %s", x->scale.text, source, lacking(x),
+				   sheet_unit_note(x->s)));
 	const double left = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM,
 		     wide = LABEL_WIDTH - 8 * MM;
 	const double y = sheet_paragraph(

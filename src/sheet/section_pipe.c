@@ -73,8 +73,35 @@ static const char *pipe_words(const struct section *x)
 	return sheet_text(x->s, "pipe %s outside%s%s", sheet_size(x->s, p->diameter), heat, many);
 }
 
-/* A pipe runs plumb in its sleeve, whatever the library's drawing of a usual one shows; a boot
- * stands square on the roof. */
+/* Radius of what a boot closes round: the sleeve, or the pipe itself. */
+static double inside_boot(const struct section *x)
+{
+	const struct section_layer *l = section_find(x, "sleeve");
+
+	if (!l)
+		l = section_find(x, "pipe");
+	return l ? section_size(l, "diameter", 0.05) / 2 : 0.03;
+}
+
+/* Its base lies on the roof, as far as it reaches up and down the slope (one that is turned, by its
+   corners); its cone follows the plumb pipe. */
+static void boot(struct section *x, const struct section_layer *l)
+{
+	const double n = inside_boot(x), h = section_size(l, "height", 0.08),
+		     t = fmax(section_size(l, "thickness", 0.003), 0.3 * MM * x->scale.ratio),
+		     r = fmax(section_size(l, "diameter", 0) / 2, n + 0.02),
+		     corner = l->turned ? sqrt(2) : 1, top = section_top(x, 0);
+	const double down = corner * section_size(l, "down", r),
+		     up = corner * section_size(l, "up", r);
+	const struct point high[] = {along(x, true, h, n), along(x, true, h, -n)};
+	const struct point at[] = {{-fmin(r, down), top}, {fmin(r, up), top}, high[0], high[1]};
+
+	section_block(x, FILL_GREY, -down, top, up, top + t);
+	section_area(x, FILL_WHITE, at, 4);
+	section_name(x, 0.9 * up, top + t, l->label);
+}
+
+/* A pipe runs plumb in its sleeve, whatever the library's drawing of a usual one shows. */
 static void put_in_pipe(struct section *x, const struct section_layer *drawn, double *shoulder)
 {
 	struct section_layer here = *drawn;
@@ -88,8 +115,8 @@ static void put_in_pipe(struct section *x, const struct section_layer *drawn, do
 		shaft(x, l, FILL_WHITE, r, 0, h);
 		*shoulder = h;
 	} else if (section_is(l, "boot")) {
-		cone(x, l, fmax(r, section_size(l, "down", 0.1) * 0.4), 0.03, 0, h);
-		*shoulder = h;
+		boot(x, l);
+		*shoulder = fmax(*shoulder, h);
 	} else if (section_is(l, "boss")) {
 		cone(x, l, r, 0.8 * r, 0, h);
 		*shoulder = h;

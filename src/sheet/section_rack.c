@@ -184,9 +184,9 @@ static void collector(const struct rack *k, const struct rack_row *row, double u
 				show_decimals(&x->s->f, t, UNIT_DEG, 1)));
 }
 
-static void dimensions(const struct rack *k)
+void section_rack_dimensions(struct section *x)
 {
-	struct section *x = k->x;
+	const struct rack rack = rack_of(x), *const k = &rack;
 	const struct rack_row *row = &k->row[0];
 	const double wide = row->y1 - row->y0, ratio = x->scale.ratio,
 		     below = -(-k->low / ratio + 5 * MM), front = row->front - row->y0,
@@ -226,5 +226,4 @@ void section_rack(struct section *x)
 	}
 	rack_forces(x, k.row[0].front - k.row[0].y0, false);
 	rack_forces(x, k.row[0].rear - k.row[0].y0, true);
-	dimensions(&k);
 }

@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 /* The drawings of a set by their words, in the order in which they stand in it. */
-#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
+#include "report/flashing_sizes.h"
 #include "sheet/flashing_plan.h"
 #include "sheet/plan.h"
 #include "sheet/section.h"
@@ -49,8 +49,7 @@ static bool has_block(const struct sheet *s, int which)
 
 static bool has_above(const struct sheet *s, int which)
 {
-	(void)which;
-	return flashing_plan_exists(s);
+	return which < flashing_plan_pages(s);
 }
 
 static struct drawing *site(const struct sheet *s, int which, double width, double height)
@@ -88,8 +87,7 @@ static struct drawing *block(const struct sheet *s, int which, double width, dou
 
 static struct drawing *above(const struct sheet *s, int which, double width, double height)
 {
-	(void)which;
-	return flashing_plan_draw(s, width, height);
+	return flashing_plan_draw(s, which, width, height);
 }
 
 static struct drawing *pipe_through(const struct sheet *s, int which, double width, double height)
@@ -120,17 +118,24 @@ static const struct view_row table[VIEWS] = {
 	[VIEW_FLASHING] = {"flashing", "Flashing from above", has_above, above},
 };
 
-/* "pipe-3": the third; "pipe" alone is the first. */
+/* "pipe-3": the third; "pipe" alone is the first. "flashing-2": the second sheet of those. */
 static const struct view_row *find(const char *word, int *which)
 {
 	*which = 0;
-	for (int i = 0; i < VIEWS; i++)
-		if (strcmp(word, table[i].word) == 0)
+	for (int i = 0; i < VIEWS; i++) {
+		const size_t n = strlen(table[i].word);
+
+		if (strncmp(word, table[i].word, n) != 0)
+			continue;
+		if (!word[n])
 			return &table[i];
-	if (strncmp(word, "pipe-", 5) != 0 || word[5] < '1' || word[5] >= '1' + PIPE_MAX || word[6])
-		return NULL;
-	*which = word[5] - '1';
-	return &table[VIEW_PIPE];
+		if ((i != VIEW_PIPE && i != VIEW_FLASHING) || word[n] != '-' || word[n + 1] < '1' ||
+		    word[n + 1] >= '1' + PIPE_MAX || word[n + 2])
+			continue;
+		*which = word[n + 1] - '1';
+		return &table[i];
+	}
+	return NULL;
 }
 
 bool sheet_view_known(const char *word)
@@ -154,11 +159,14 @@ static void add(struct sheet_set *set, const struct sheet *s, enum paper paper,
 {
 	const struct pdf_room room = pdf_room_of(paper, true);
 
-	set->page[set->n++] =
-		(struct sheet_page){.name = row == &table[VIEW_PIPE] && s->job->pipes > 1
-						    ? sheet_text(s, "%s: P%d", row->name, which + 1)
-						    : row->name,
-				    .drawing = row->draw(s, which, room.width, room.height)};
+	const char *name = row->name;
+
+	if (row == &table[VIEW_PIPE] && s->job->pipes > 1)
+		name = sheet_text(s, "%s: P%d", row->name, which + 1);
+	else if (which > 0)
+		name = sheet_text(s, "%s, sheet %d", row->name, which + 1);
+	set->page[set->n++] = (struct sheet_page){
+		.name = name, .drawing = row->draw(s, which, room.width, room.height)};
 }
 
 void sheet_view_add(struct sheet_set *set, const struct sheet *s, enum paper paper,
@@ -171,31 +179,16 @@ void sheet_view_add(struct sheet_set *set, const struct sheet *s, enum paper pap
 		add(set, s, paper, row, which);
 }
 
-static bool same(double a, double b)
-{
-	return (isnan(a) && isnan(b)) || fabs(a - b) < 1e-9;
-}
-
-/* Drawn already: an earlier pipe of the same size and heat. */
-static bool drawn(const struct job *job, int pipe)
-{
-	const struct job_pipe *p = &job->pipe[pipe];
-
-	for (int i = 0; i < pipe; i++)
-		if (same(p->diameter, job->pipe[i].diameter) &&
-		    same(p->insulated_diameter, job->pipe[i].insulated_diameter) &&
-		    same(p->temperature, job->pipe[i].temperature))
-			return true;
-	return false;
-}
-
 void sheet_views_add(struct sheet_set *set, const struct sheet *s, enum paper paper)
 {
 	for (int v = 0; v < VIEWS; v++) {
-		const int n = v == VIEW_PIPE ? s->job->pipes : 1;
+		const int n = v == VIEW_PIPE       ? s->job->pipes
+			      : v == VIEW_FLASHING ? flashing_plan_pages(s)
+						   : 1;
 
 		for (int i = 0; i < n; i++)
-			if (table[v].exists(s, i) && (v != VIEW_PIPE || !drawn(s->job, i)))
+			if (table[v].exists(s, i) &&
+			    (v != VIEW_PIPE || !flashing_pipe_repeats(s->job, i)))
 				add(set, s, paper, &table[v], i);
 	}
 }

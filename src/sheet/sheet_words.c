@@ -11,7 +11,7 @@
 static struct part part_of(const struct sheet *s, struct document *d)
 {
 	return (struct part){.d = d,
-			     .f = {.document = d, .units = s->f.units},
+			     .f = {.document = d, .units = s->f.units, .code = s->job->site.code},
 			     .job = s->job,
 			     .r = s->r,
 			     .pass = s->pass,
@@ -201,7 +201,11 @@ static void check_holds(const struct sheet *s, struct document *d)
 				     sheet_on_seams(s->job) ? "seams"
 				     : s->r->on_deck        ? "deck"
 							    : "rafters"));
-	box(d, document_text(d,
+	if (s->job->framing.kind == FRAMING_STEEL)
+		box(d, "Steel is what the job says: thickness and spacing measured, not assumed; "
+		       "none bent, cut or rusted.");
+	else
+		box(d, document_text(d,
 			     "Rafters are what the plan says: %s by %s, spacing measured, not "
 			     "assumed; none cut, notched, split or rotten.",
 			     show_tape(&s->f, s->job->framing.breadth),

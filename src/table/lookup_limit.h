@@ -18,6 +18,7 @@
 	L(WOOD_HOT, "wood-temperature")                                                    \
 	L(TAIL_DEPTH, "rafter-tail-depth")                                                 \
 	L(TAIL_LENGTH, "rafter-tail-length")                                               \
+	L(FREE_EDGE_RATIO, "free-edge-ratio")                                              \
 	L(HELD_ENDS_RATIO, "held-ends-ratio")                                              \
 	L(LOW_RISE_HEIGHT, "wind-low-rise-height")                                         \
 	L(STEEPEST_FIGURE, "wind-steepest-slope")                                          \

@@ -34,11 +34,10 @@ const struct wind_topography_row *wind_topography_row(const char *shape, char ex
 
    form:  WIND_GCP_FORM_FLAT, _GABLE, _HIP, _MONOSLOPE
    sign:  WIND_GCP_SIGN_MINUS (away from the roof), WIND_GCP_SIGN_PLUS (toward it)
-   curve: WIND_GCP_CURVE_CONFIRMED  the figure, confirmed: use it alone
+   curve: WIND_GCP_CURVE_ALONE      the figure, confirmed or of one source: use it alone
 	  WIND_GCP_CURVE_RECALLED   the figure as remembered: use it together with the safe side
 	  WIND_GCP_CURVE_SAFE_SIDE  a bound without reduction by area
-   A zone has either a confirmed curve or a safe side; in a few places (the downward value of 7-22
-   hips of 20 to 27 deg) only the safe side is known.
+   A zone has either a curve that is used alone, or a remembered one with its safe side.
 
    A block is all rows of one figure: ask for it once per roof, then for each zone. NULL: no figure
    is known for this roof (hip steeper than 27 deg, any roof steeper than 45 deg, monoslope steeper

@@ -23,7 +23,7 @@ static void roof(struct job *job)
 		                       .first_butt = 0, .seam_spacing = (double)NAN, .layers = 1,
 		                       .built_up = IN(0.375), .deck = DECK_PLYWOOD, .deck_thickness = IN(15.0 / 32),
 		                       .dead_load = PSF(10), .ceiling = CEILING_NONE, .condition = CONDITION_SOUND,
-		                       .woven_valley = (double)NAN, .wall_thickness = (double)NAN,
+		                       .woven_valley = (double)NAN, .wall = (double)NAN, .wall_thickness = (double)NAN,
 		                       .first_seam = (double)NAN, .piece_width = (double)NAN,
 		                       .first_joint = (double)NAN, .joint_course = 1 };
 	strcpy(job->roof.covering, "asphalt-laminated");

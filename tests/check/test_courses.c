@@ -333,6 +333,81 @@ static void test_joints_random(void **state)
 	assert_false(has(REMARK_JOINTS_RANDOM));
 }
 
+/* Course 14 holds the lower line: pieces of 40 in at most, seen from 150 to 186; above it from 153 to 190. Holes at 152 lie 1 in
+   left of 153; at 168 and 184 clear (15 and 2 in are the nearest); from 200 on nothing was seen. */
+static void test_joints_measured(void **state)
+{
+	static const struct job_joint seen[] = {{14, IN(150)}, {14, IN(186)}, {15, IN(153)}, {15, IN(190)}};
+	struct job job = shingle();
+	int unseen = 0;
+
+	(void)state;
+	job.roof.joints = JOINTS_MEASURED;
+	job.roof.piece_width = IN(40);
+	job.roof.measured_joints = 4;
+	memcpy(job.roof.joint, seen, sizeof seen);
+	job.mount.spacing = IN(16);
+	const struct pass *p = run(&job);
+
+	assert_int_equal(first_of(p, 0)->course.course, 14);
+	for (int i = 0; i < p->attachments; i++) {
+		const struct course_place *at = &p->attachment[i].course;
+		const double x = p->attachment[i].x / M_PER_IN;
+
+		unseen += at->joint_unseen;
+		if (p->attachment[i].line != 0 || fabs(x - 187) > 36)
+			continue;
+		if (x < 153)
+			assert_near(at->to_joint, IN(-1), 1e-9);
+		else if (x < 169)
+			assert_near(at->to_joint, IN(15), 1e-9);
+		else if (x < 185)
+			assert_near(at->to_joint, IN(-2), 1e-9);
+		else
+			assert_true(at->joint_unseen && isnan(at->to_joint));
+		assert_true(at->landing == (x < 153 ? LANDING_AT_JOINT : LANDING_WELL));
+	}
+	assert_true(unseen > 0 && has(REMARK_JOINTS_UNSEEN) && has(REMARK_JOINT_CLOSE));
+}
+
+/* Laminated, half a plate 4-1/2 in, at 22.62 deg (5:12). A wall 5 in beside the array: a foot 8 in inside it leaves 8-1/2 in, less than
+   12. Rakes: the plane's ends less x and half a plate. The eave: 76 - 4 in of plate = 72 in; 2 courses and 12 in are 23-1/4. */
+static void test_borders(void **state)
+{
+	struct job job = shingle();
+	bool close = false;
+
+	(void)state;
+	job.mount.spacing = IN(16);
+	const struct pass *p = run(&job);
+
+	for (int i = 0; i < p->attachments; i++) {
+		const struct attachment *a = &p->attachment[i];
+		const struct border_room *room = a->course.border;
+
+		assert_true(isnan(room[BORDER_VALLEY].distance) && isnan(room[BORDER_WALL].distance) &&
+			    isnan(room[BORDER_HIP].distance));
+		assert_near(room[BORDER_RAKE].distance, fmin(a->x, r.plane_length - a->x) - IN(4.5), 1e-9);
+		assert_near(room[BORDER_RAKE].least, IN(12), 1e-9);
+		if (a->line == 0) {
+			assert_near(room[BORDER_EAVE].distance, IN(72), 1e-9);
+			assert_near(room[BORDER_EAVE].least, IN(23.25), 1e-9);
+		}
+	}
+	assert_false(has(REMARK_BORDER_CLOSE));
+	job.roof.wall = IN(5);
+	p = run(&job);
+	for (int i = 0; i < p->attachments; i++) {
+		const double inside = fmin(p->attachment[i].x - r.array.x0, r.array.x1 - p->attachment[i].x);
+		const struct border_room *wall = &p->attachment[i].course.border[BORDER_WALL];
+
+		assert_near(wall->distance, IN(0.5) + inside, 1e-9);
+		assert_true(border_close(wall) == (inside < IN(11.5) - 1e-9));
+		close = close || border_close(wall);
+	}
+	assert_true(close && has(REMARK_BORDER_CLOSE));
+}
+
 /* IRC 2018 Table R905.7.5(1): 16 in shingles from 4:12 on show 5 in of No. 1, 4 in of No. 2. */
 static void test_cover(void **state)
 {
@@ -425,6 +500,8 @@ int main(void)
 		cmocka_unit_test(test_joints_equal),
 		cmocka_unit_test(test_joints_move_the_line),
 		cmocka_unit_test(test_joints_random),
+		cmocka_unit_test(test_joints_measured),
+		cmocka_unit_test(test_borders),
 		cmocka_unit_test(test_cover),
 		cmocka_unit_test(test_every_start),
 		cmocka_unit_test(test_plate_rows),

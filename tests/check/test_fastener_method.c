@@ -145,13 +145,26 @@ static void clamp_and_deck_mount(void **state)
 	unchanged(&job, CHECK_TOGETHER);
 }
 
+/* Which values meet the combinations of ASD in a job by LRFD: the report says CD beside those. */
+static void tested_values(void **state)
+{
+	(void)state;
+	assert_true(check_is_tested(CHECK_FOOT_UPLIFT, FASTENER_LAG_SCREW));
+	assert_true(check_is_tested(CHECK_PULL, FASTENER_STRUCTURAL_SCREW));
+	assert_true(check_is_tested(CHECK_CLIP, FASTENER_SEAM_CLAMP));
+	assert_true(check_is_tested(CHECK_TOGETHER, FASTENER_DECK_MOUNT));
+	assert_false(check_is_tested(CHECK_PULL, FASTENER_WOOD_SCREW));
+	assert_false(check_is_tested(CHECK_WITHDRAWAL, FASTENER_LAG_SCREW));
+	assert_false(check_is_tested(CHECK_RAFTER_UPLIFT, FASTENER_STRUCTURAL_SCREW));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(wood_screw),       cmocka_unit_test(hanger_bolt),
 		cmocka_unit_test(through_bolt),     cmocka_unit_test(sheet_screw),
 		cmocka_unit_test(side_under_snow),  cmocka_unit_test(structural_screw),
-		cmocka_unit_test(clamp_and_deck_mount),
+		cmocka_unit_test(clamp_and_deck_mount), cmocka_unit_test(tested_values),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

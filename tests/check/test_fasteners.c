@@ -366,6 +366,35 @@ static void test_misses(void **state)
 	}
 }
 
+/* NDS-2018 Eq. 12.2-3 and Tables 2.3.2, 11.3.3, N1, N2: a 16d common nail, 0.162 by 3-1/2 in, through
+   1/4 in of plate and 1/2 in of layers: W = 1380 0.42^2.5 0.162 = 25.56 lb/in, 2.75 in of it; wet
+   0.25. It is never among the rows. */
+static void test_nail_beside(void **state)
+{
+	struct fastener_question q = {.G = 0.42, .CD = 1.6, .lambda = 1, .uplift = LB(100), .breadth = IN(1.5),
+				      .depth = IN(5.5), .plate = IN(0.25), .layers = IN(0.5), .gap = IN(0.5),
+				      .arm = (double)NAN, .temperature = (double)NAN, .spacing = (double)NAN,
+				      .end_distance = (double)NAN, .count = 1};
+	const double W = 1380 * pow(0.42, 2.5) * 0.162 * 2.75;
+	struct fastener_table t;
+
+	(void)state;
+	fastener_table_fill(&q, &workspace, &t);
+	assert_near(t.nail.D, IN(0.162), 1e-12);
+	assert_near(t.nail.p, IN(2.75), 1e-12);
+	assert_near(t.nail.pull, LB(W * 1.6), 1e-9);
+	q.wet = true;
+	fastener_table_fill(&q, &workspace, &t);
+	assert_near(t.nail.pull, LB(W * 1.6 * 0.25), 1e-9);
+	q.wet = false;
+	q.lrfd = true;
+	fastener_table_fill(&q, &workspace, &t);
+	assert_near(t.nail.pull, LB(W * 3.32 * 0.65), 1e-9);
+	q.kind = FASTENER_THROUGH_BOLT;
+	fastener_table_fill(&q, &workspace, &t);
+	assert_true(t.nail.D <= 0);
+}
+
 /* A longer screw of one diameter never carries less, nor a thicker one of one length. */
 static void test_table_order(void **state)
 {
@@ -400,7 +429,7 @@ int main(void)
 		cmocka_unit_test(test_two_bolts),    cmocka_unit_test(test_seam_clamp),
 		cmocka_unit_test(test_clips),        cmocka_unit_test(test_deck_mount),
 		cmocka_unit_test(test_sheet_screw),  cmocka_unit_test(test_table_is_the_check),
-		cmocka_unit_test(test_misses),       cmocka_unit_test(test_table_order),
+		cmocka_unit_test(test_misses),       cmocka_unit_test(test_table_order), cmocka_unit_test(test_nail_beside),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -274,10 +274,141 @@ static void test_every_layout_one_piece(void **state)
 	assert_true(holding > 3);
 }
 
+/* Earthquake on rafters, screws and rails, strong enough to govern some of them; on single spans and
+   on rafters in one piece, in ASD and LRFD. */
+static void test_every_layout_quake(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	uint64_t seed = 23;
+	int holding = 0, shaken = 0;
+
+	for (int i = 0; i < 24; i++) {
+		struct job job = random_job(&seed);
+
+		job.site.wind_speed = MPH(90);
+		job.earthquake.SDS = between(&seed, 1, 8);
+		job.roof.dead_load = PSF(20); /* tiles: more to shake */
+		job.framing.depth = IN(between(&seed, 0, 1) < 0.5 ? 9.25 : 11.25);
+		job.mount.allowable_uplift = LB(800);
+		job.roof.pitch = between(&seed, 10, 40) * RAD_PER_DEG;
+		if (i % 3 == 1) {
+			job.framing.inner_support = FT(between(&seed, 6, 9));
+			job.framing.continuous = ANSWER_YES;
+		}
+		if (i % 2 == 1)
+			job.site.method = METHOD_LRFD;
+		check_run(&job, &r, &w);
+		assert_true(r.quake.known && r.passes > 0);
+		const struct pass *p = &r.pass[r.judged];
+		const struct brute b = brute_of(&job, &r);
+
+		if (b.fewest == 2 * MOST) {
+			assert_false(p->holds);
+			continue;
+		}
+		holding++;
+		assert_true(p->holds);
+		assert_int_equal(p->attachments, b.fewest);
+		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+		for (int k = 0; k < p->rafters; k++)
+			for (int id = CHECK_RAFTER_BENDING; id <= CHECK_RAFTER_SHEAR; id++) {
+				const struct check_value *v = &p->rafter[k].after[id];
+
+				shaken += v->rated && strchr(v->combination, 'E') != NULL;
+			}
+	}
+	print_message("%d hold, %d checks of rafters by the earthquake\n", holding, shaken);
+	assert_true(holding > 8 && shaken > 8);
+}
+
+/* Rails joined where the user says so. */
+static void test_every_layout_joined(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	uint64_t seed = 23;
+	int holding = 0, not = 0;
+
+	for (int i = 0; i < 16; i++) {
+		struct job job = random_job(&seed);
+
+		job.rail.stock_length = NAN;
+		job.rail.splice_moment = job.rail.allowable_moment / 2;
+		job.rail.splice_reach = between(&seed, 0, 1) < 0.5 ? (double)NAN : 0.25;
+		job.rail_joint[job.rail_joints++] =
+			(struct job_rail_joint){1 + (i % 3) % 2, FT(between(&seed, 3, 5))};
+		check_run(&job, &r, &w);
+		const struct pass *p = &r.pass[r.judged];
+		const struct brute b = brute_of(&job, &r);
+
+		if (b.fewest == 2 * MOST) {
+			assert_int_not_equal(r.verdict, HOLDS);
+			not++;
+			continue;
+		}
+		holding++;
+		assert_true(p->holds);
+		assert_int_equal(p->attachments, b.fewest);
+		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+	}
+	assert_true(holding > 3 && not > 3);
+}
+
+static bool says(const struct result *r, enum remark_id id)
+{
+	for (int i = 0; i < r->remarks; i++)
+		if (r->remark[i].id == id)
+			return true;
+	return false;
+}
+
+/* What keeps fewer from standing is named; without it fewer stand. */
+static void test_bars(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	struct job job = sample_job();
+
+	job.framing.depth = IN(11.25);
+	job.rail.allowable_moment = LB(900) * M_PER_FT; /* cantilevers are rated, not limited */
+	job.mount.max_spacing = 1.1 * job.framing.spacing; /* no rafter between two feet */
+	job.rail.max_cantilever = 0.9 * job.framing.spacing;   /* nor outside the outer ones */
+	check_run(&job, &r, &w);
+	assert_true(r.search.found);
+	assert_int_equal(r.search.bar, BAR_SPACING);
+	assert_true(says(&r, REMARK_FEWER_BARRED));
+	const int feet = r.search.feet;
+
+	job.mount.max_spacing = NAN;
+	check_run(&job, &r, &w);
+	assert_true(r.search.found && r.search.feet < feet);
+	assert_int_equal(r.search.bar, BAR_NONE);
+
+	job.rail.max_cantilever = IN(0.5);
+	job.framing.first = IN(7);
+	check_run(&job, &r, &w);
+	if (!r.search.found) {
+		assert_int_equal(r.search.bar, BAR_CANTILEVER);
+		assert_true(says(&r, REMARK_NONE_STANDS));
+	}
+	job.mount.holes = 6;
+	check_run(&job, &r, &w);
+	assert_false(r.search.found);
+	assert_true(says(&r, REMARK_HOLES_NEVER));
+	assert_int_equal(r.verdict, DOES_NOT_HOLD);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(test_every_layout), cmocka_unit_test(test_every_layout_on_blocks), cmocka_unit_test(test_every_layout_one_piece),
+		cmocka_unit_test(test_every_layout_quake),
+		cmocka_unit_test(test_every_layout_joined),
+		cmocka_unit_test(test_bars),
 		cmocka_unit_test(test_wanted_holes),
 		cmocka_unit_test(test_keep_clear),
 	};

@@ -277,6 +277,70 @@ static void test_inner_support(void **state)
 	assert_near(both, fmax(two.demand, M_B / S), 1e-9);
 }
 
+/* Spans of 5, 4.5 and 4.5 ft in one piece under w: 2 (9.5) M1 + 4.5 M2 = w (5^3 + 4.5^3)/4 and
+   4.5 M1 + 2 (9) M2 = w (4.5^3 + 4.5^3)/4 (three-moment equation). */
+static void test_three_spans(void **state)
+{
+	struct job job = spaced();
+
+	(void)state;
+	job.site.wind_speed = MPH(85);
+	job.building.eave_overhang = 0;
+	job.building.width = FT(28);
+	job.framing.inner_support = FT(5);
+	job.framing.supports = 1;
+	job.framing.support[0] = FT(9.5);
+	job.framing.continuous = ANSWER_YES;
+	const struct result *r = run(&job);
+	const struct check_value one = judged(r)->rafter[0].before[CHECK_RAFTER_BENDING];
+	const double w = (PSF(10) / cos(job.roof.pitch) + r->Lr) * IN(16), S = IN(1.5) * IN(5.5) * IN(5.5) / 6;
+	const double b1 = (125 + 91.125) / 4, b2 = 2 * 91.125 / 4, det = 19.0 * 18 - 4.5 * 4.5;
+	const double M1 = (18 * b1 - 4.5 * b2) / det * w * FT(1) * FT(1);
+	const double R = w * FT(5) / 2 - M1 / FT(5);
+
+	assert_near(one.demand, fmax(M1, R * R / (2 * w)) / S, 1e-9);
+	assert_near(find(r, REMARK_INNER_SUPPORT)->value[2], 2.0, 1e-12);
+	assert_near(find(r, REMARK_INNER_SUPPORT)->value[1], FT(4.5), 1e-9);
+	assert_int_equal(judged(r)->rafter[0].spans, 3);
+	job.framing.continuous = ANSWER_NO; /* the longest span alone, if a foot stands on it */
+	job.collector.lower = FT(1);
+	assert_near(judged(run(&job))->rafter[0].before[CHECK_RAFTER_BENDING].demand,
+		    w * FT(5) * FT(5) / 8 / S, 1e-9);
+}
+
+/* NDS 4.4.1.2 (a): up to 2 to 1 nothing is asked. A 4x8 is 2 to 1 by its name and 2.07 as dressed; as
+   measured, without its name, it is over. A size that does not fit what was measured does not count. */
+static void test_edge_free(void **state)
+{
+	static const struct {
+		const char *size;
+		double b, d;
+		bool free;
+	} row[] = {{"4x8", 3.5, 7.25, true},	      {"", 3.5, 7.25, false}, {"", 3.5, 5.5, true},
+		   {"2x4-full-sawn", 2, 4, true}, {"4x8", 1.5, 7.25, false}};
+
+	(void)state;
+	for (size_t i = 0; i < sizeof row / sizeof *row; i++) {
+		struct job job = spaced();
+
+		strcpy(job.framing.size, row[i].size);
+		job.framing.breadth = IN(row[i].b);
+		job.framing.depth = IN(row[i].d);
+		const struct result *r = run(&job);
+
+		assert_int_equal(count(r, REMARK_EDGE_FREE), row[i].free);
+		const double capacity = judged(r)->rafter[0].after[CHECK_RAFTER_UPLIFT].capacity;
+
+		job.framing.brace_spacing = IN(0.001); /* held all along: CL 1 */
+		const double held = judged(run(&job))->rafter[0].after[CHECK_RAFTER_UPLIFT].capacity;
+
+		if (row[i].free)
+			assert_near(capacity, held, 1e-6);
+		else
+			assert_true(capacity < held * (1 - 1e-6));
+	}
+}
+
 /* NDS 3.3.3, 4.4.1.2: up to 4 to 1 by nominal size, ends held, CL 1. 2x6 is 3 to 1 (3.67 as dressed), a 2x8 4 to 1
    by its name and 4.83 as measured, a 2x10 5 to 1. */
 static void test_ends_held(void **state)
@@ -343,6 +407,7 @@ int main(void)
 		cmocka_unit_test(test_bearing),        cmocka_unit_test(test_sharing),
 		cmocka_unit_test(test_raised_ties),    cmocka_unit_test(test_temperature),
 		cmocka_unit_test(test_rail_both_ways), cmocka_unit_test(test_rail_joint),
+		cmocka_unit_test(test_three_spans), cmocka_unit_test(test_edge_free),
 		cmocka_unit_test(test_inner_support),  cmocka_unit_test(test_ends_held),
 		cmocka_unit_test(test_better_fact),
 	};

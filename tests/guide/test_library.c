@@ -198,8 +198,8 @@ static bool uses(const xmlNode *root, const char *part)
 static void every_covering_has_the_safety_parts(void **state)
 {
 	static const char *const part[] = {"cautions",       "falls",         "stop-any",
-					   "call-any",       "order-of-work", "missed-hole",
-					   "inspection-any", "code-duty",     "sleeve-ranking",
+					   "call-any",       "before-opening", "missed-hole",
+					   "before-leaving", "inspection-any", "code-duty",     "sleeve-ranking",
 					   "sensor-cable",   "metals",        "sealants"};
 	size_t coverings = 0;
 

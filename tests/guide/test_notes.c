@@ -83,7 +83,6 @@ static void whole_page(void **state)
 		"heading 1|valleys||Valleys, walls, edges||\n"
 		"bullet 0|valleys||Away.|derived|\n"
 		"heading 1|steps||Step by step||\n"
-		"heading 2|steps||Order of work||\n"
 		"step 1|steps||First.|derived|\n"
 		"step 2|steps||Second.|derived|\n"
 		"step 3|steps||Third.|derived|\n"

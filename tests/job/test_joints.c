@@ -49,6 +49,7 @@ static void test_refused(void **state)
 		 "roof.joint-shift, roof.piece-width"},
 		{{"roof.joints=none"}, PROBLEM_NOT_A_CHOICE, "roof.joints"},
 		{{"roof.piece-grade=4"}, PROBLEM_OUT_OF_RANGE, "roof.piece-grade"},
+		{{"roof.joints=measured", "roof.piece-width=40 in", "roof.first-butt=5 in"}, PROBLEM_MISSING, "joint.at"},
 		{{"roof.joint-course=0"}, PROBLEM_OUT_OF_RANGE, "roof.joint-course"},
 	};
 

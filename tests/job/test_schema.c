@@ -83,7 +83,9 @@ static void check(const struct field *f, const char *value, bool want)
 
 	/* an element that the example leaves out is put in with what it cannot do without */
 	if (!node) {
-		node = xmlNewChild(xmlDocGetRootElement(document), NULL,
+		const enum element parent = element_table[element_of(f->id)].parent;
+
+		node = xmlNewChild(find_element(document->children, element_table[parent].name), NULL,
 				   (const xmlChar *)f->element, NULL);
 		for (size_t i = 0; i < FIELD_COUNT; i++)
 			if (field_table[i].need == NEED_REQUIRED &&

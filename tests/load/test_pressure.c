@@ -56,26 +56,32 @@ static const struct row row[] = {
 	{"5:12", ASCE7_16, GABLE, 22.6198649480404, "1", UP, 10, RECALLED, -1.5},
 	{"5:12", ASCE7_16, GABLE, 22.6198649480404, "2n", UP, 10, RECALLED, -2.5},
 	{"27 deg", ASCE7_16, GABLE, 27, "3r", UP, 10, RECALLED, -3.0},
+	/* one source answers both */
+	{"20 to 27, 2r", ASCE7_16, GABLE, 23, "2r", UP, 150, RECALLED, -1.2},
+	{"20 to 27, 2r", ASCE7_16, GABLE, 23, "2r", UP, 150, SAFE, -1.2},
 	{"over 27 deg", ASCE7_16, GABLE, 27.001, "3r", UP, 10, RECALLED, -2.0},
 	{"45 deg", ASCE7_16, GABLE, 45, "3e", UP, 10, RECALLED, -2.5006},
 	{"over 45 deg", ASCE7_16, GABLE, 45.001, "3e", UP, 10, RECALLED, NAN},
-	/* two pieces: -3.6 at 4.2, -3.0 at 10, -1.4 at 100 ft2 */
+	/* two pieces: -3.6 at 4.2, -3.0 at 10, -1.8 at 57 ft2: -3.0 + 1.2 x 0.5/log10 5.7 between */
 	{"first piece", ASCE7_16, GABLE, 23, "3r", UP, 4.2, RECALLED, -3.6},
 	{"below it", ASCE7_16, GABLE, 23, "3r", UP, 1, RECALLED, -3.6},
-	{"second piece", ASCE7_16, GABLE, 23, "3r", UP, 31.6227766016838, RECALLED, -2.2},
+	{"second piece", ASCE7_16, GABLE, 23, "3r", UP, 31.6227766016838, RECALLED, -2.2062},
+	{"beyond it", ASCE7_16, GABLE, 23, "3r", UP, 100, RECALLED, -1.8},
 	{"safe side", ASCE7_16, GABLE, 23, "3e", UP, 100, SAFE, -3.6},
-	{"safe side", ASCE7_16, GABLE, 23, "2n", UP, 100, SAFE, -2.5},
-	{"safe side, steep", ASCE7_16, GABLE, 36, "1", UP, 100, SAFE, -2.0},
-	{"safe side, steep", ASCE7_16, GABLE, 36, "2r", UP, 100, SAFE, -3.6},
-	{"safe side, steep, down", ASCE7_16, GABLE, 36, "1", DOWN, 100, SAFE, 0.9},
+	{"safe side", ASCE7_16, GABLE, 14, "2e", UP, 100, SAFE, -2.0},
+	{"steep, one source", ASCE7_16, GABLE, 36, "1", UP, 100, SAFE, -0.8},
+	{"steep, the reading is safer", ASCE7_16, GABLE, 36, "2n", UP, 100, SAFE, -1.23},
+	{"steep, down", ASCE7_16, GABLE, 36, "1", DOWN, 100, SAFE, 0.5},
 	/* the flat figure: zone 1' from -0.9 at 100 to -0.4 at 1000 ft2 */
 	{"1' small", ASCE7_16, FLAT, 2, "1'", UP, 20, RECALLED, -0.9},
 	{"1' large", ASCE7_16, FLAT, 2, "1'", UP, 1000, RECALLED, -0.4},
-	{"1' safe side", ASCE7_16, FLAT, 2, "1'", UP, 1000, SAFE, -0.9},
+	{"2 safe side", ASCE7_16, FLAT, 2, "2", UP, 1000, SAFE, -2.5},
 	{"flat over 7 deg", ASCE7_16, FLAT, 7.1, "1", UP, 10, RECALLED, NAN},
 	/* 7-22 renames the gable zones */
 	{"7-22 zone 2", ASCE7_22, GABLE, 14, "2", UP, 10, RECALLED, -2.7},
-	{"7-22 zone 2, bound of 7-16", ASCE7_22, GABLE, 14, "2", UP, 10, SAFE, -3.0},
+	{"7-22 zone 3, bound of 7-16", ASCE7_22, GABLE, 36, "3", UP, 10, SAFE, -3.2},
+	/* 0.9 at 10 to 0.5 at 200 ft2: 0.9 - 0.4/log10 20 */
+	{"7-22 steep, down", ASCE7_22, GABLE, 36, "2", DOWN, 100, RECALLED, 0.5925},
 	{"7-22 has no 2n", ASCE7_22, GABLE, 14, "2n", UP, 10, RECALLED, NAN},
 	/* hips: to 27 degrees only, after 7-10 */
 	{"hip 20 deg", ASCE7_16, HIP, 20, "2r", UP, 10, RECALLED, -2.4},
@@ -116,14 +122,17 @@ static void status_of_curves(void **state)
 	(void)state;
 	assert_true(c.confidence == CONFIRMED && !c.bounded);
 	place.zone = "2n";
+	c = asce7_wind_coefficient(ASCE7_16, &place, CURVE_SAFE_SIDE, NULL);
+	assert_true(c.confidence == ONE_SOURCE && !c.bounded);
+	place.zone = "2e";
 	c = asce7_wind_coefficient(ASCE7_16, &place, CURVE_RECALLED, NULL);
 	assert_true(c.confidence == FROM_MEMORY && c.bounded);
 	c = asce7_wind_coefficient(ASCE7_16, &place, CURVE_SAFE_SIDE, NULL);
 	assert_true(c.confidence == SAFE_SIDE && c.bounded);
-	/* a place where only a bound is known answers with it both times */
+	/* a value held from 10 ft2 on answers both times */
 	place = (struct wind_place){WIND_ROOF_HIP, deg(23.0), "1", WIND_DOWN, ft2(16.0)};
 	c = asce7_wind_coefficient(ASCE7_22, &place, CURVE_RECALLED, NULL);
-	assert_true(c.known && c.confidence == SAFE_SIDE && !c.bounded);
+	assert_true(c.known && c.confidence == ONE_SOURCE && !c.bounded);
 }
 
 /* qh 20 psf: the internal pressure adds to either sign. 7-22 multiplies by Kd. */

@@ -61,7 +61,7 @@ void sample_job(struct job *job, enum unit_system units)
 		                       .built_up = NAN,
 		                       .deck_thickness = NAN,
 		                       .dead_load = 10.0 * PSF,
-		                       .woven_valley = NAN,
+		                       .woven_valley = NAN, .wall = NAN,
 		                       .wall_thickness = NAN };
 	strcpy(job->roof.covering, "asphalt-laminated");
 	job->framing = (struct job_framing){ .kind = FRAMING_RAFTER,

@@ -109,7 +109,23 @@ static void test_templates(void **state)
 	assert_false(remark_template_valid("{0}"));
 	assert_false(remark_template_valid("{t0 in}"));
 	assert_false(remark_template_valid("{0 in"));
-	assert_true(remark_template_valid("{0 kN/m2 3} {t2} {1 -} {2 %}"));
+	assert_true(remark_template_valid("{0 kN/m2 3} {t2} {1 -} {2 %} {code}"));
+	assert_false(remark_template_valid("{code 1}"));
+}
+
+/* A clause is that of the job's edition. */
+static void test_edition_in_words(void **state)
+{
+	static const char *const name[EDITION_COUNT] = { "(ASCE/SEI 7 26.8", "(ASCE/SEI 7-10 26.8", "(ASCE/SEI 7-16 26.8",
+		                                         "(ASCE/SEI 7-22 26.8" };
+	const struct remark m = { .id = REMARK_TOPOGRAPHY };
+
+	(void)state;
+	for (int e = EDITION_ANY; e < EDITION_COUNT; e++) {
+		const struct format f = { .document = d, .units = SYSTEM_US, .code = (enum edition)e };
+
+		assert_non_null(strstr(remark_text(&f, &m), name[e]));
+	}
 }
 
 static const char *put_in(const char *formula, const struct step_var *var, size_t n,
@@ -235,6 +251,7 @@ int main(void)
 		cmocka_unit_test_setup_teardown(test_remark, set_up, tear_down),
 		cmocka_unit_test_setup_teardown(test_names, set_up, tear_down),
 		cmocka_unit_test(test_templates),
+		cmocka_unit_test_setup_teardown(test_edition_in_words, set_up, tear_down),
 		cmocka_unit_test_setup_teardown(test_formula, set_up, tear_down),
 		cmocka_unit_test_setup_teardown(test_step_line, set_up, tear_down),
 		cmocka_unit_test_setup_teardown(test_step_shown_apart, set_up, tear_down),

@@ -12,7 +12,7 @@
  * 24; 2, 4 ... at 6, 18. */
 static struct joint_pattern strips(double s)
 {
-	return (struct joint_pattern){IN(12), 0, 1, IN(s), IN(1.5), IN(1.5)};
+	return (struct joint_pattern){IN(12), 0, 1, IN(s), IN(1.5), IN(1.5), NULL, 0};
 }
 
 static void test_distance(void **state)
@@ -83,7 +83,7 @@ static void test_way(void **state)
 /* Slates 10 in wide in half bond: the course above does not count, so joints are 10 in apart. */
 static void test_own_alone(void **state)
 {
-	const struct joint_pattern p = {IN(10), 0, 1, IN(5), IN(1.5), (double)NAN};
+	const struct joint_pattern p = {IN(10), 0, 1, IN(5), IN(1.5), (double)NAN, NULL, 0};
 
 	(void)state;
 	assert_true(joint_clear(&p, 1, IN(5), NULL));
@@ -95,7 +95,7 @@ static void test_own_alone(void **state)
  * which is a joint above. */
 static void test_no_place(void **state)
 {
-	const struct joint_pattern p = {IN(3), 0, 1, IN(1.5), IN(1.5), IN(1.5)};
+	const struct joint_pattern p = {IN(3), 0, 1, IN(1.5), IN(1.5), IN(1.5), NULL, 0};
 
 	(void)state;
 	for (int i = 0; i < 12; i++)
@@ -119,12 +119,59 @@ static void test_shortest(void **state)
 		}
 }
 
+/* Laminated strips no wider than 40 in. Course 14: joints seen at 150 and 186; course 15: at 153 and 190. Holes in course 14. */
+static void test_seen(void **state)
+{
+	static const struct job_joint seen[] = {{14, IN(186)}, {15, IN(153)}, {14, IN(150)}, {15, IN(190)}};
+	const struct joint_pattern p = {IN(40), (double)NAN, 1, 0, IN(1.5), IN(1.5), seen, 4};
+	static const struct {
+		double x, nearest, way; /* in; NAN: not known */
+		bool clear;
+	} row[] = {
+		{152, -1, 2.5, false},        /* 2 in right of 150, but 1 in left of 153 above it: past that, 154.5 */
+		{168, 15, 0, true},           /* 18 and 18 in its own course, 15 above */
+		{184, -2, 0, true},           /* 2 in left of 186, 6 in left of 190 */
+		{187, 1, -2.5, false},        /* to the right the next joint of its course is not seen: 184.5 */
+		{200, (double)NAN, (double)NAN, false}, /* nothing seen to the right of 186 and 190 */
+		{149, -1, (double)NAN, false},          /* above it nothing is seen left of 153 */
+	};
+
+	(void)state;
+	for (size_t i = 0; i < sizeof row / sizeof *row; i++) {
+		double nearest = 0;
+
+		assert_true(joint_clear(&p, 14, IN(row[i].x), &nearest) == row[i].clear);
+		assert_true(isnan(nearest) == (bool)isnan(row[i].nearest));
+		if (!isnan(nearest))
+			assert_near(nearest, IN(row[i].nearest), 1e-9);
+		if (isnan(row[i].way))
+			assert_true(isnan(joint_way(&p, 14, IN(row[i].x))));
+		else
+			assert_near(joint_way(&p, 14, IN(row[i].x)), IN(row[i].way), 1e-9);
+	}
+	/* course 13 lies under 14: nothing was seen of it */
+	assert_false(joint_clear(&p, 13, IN(168), NULL));
+}
+
+/* Two joints further apart than a piece is wide have another between them that was not seen. */
+static void test_seen_too_far_apart(void **state)
+{
+	static const struct job_joint seen[] = {{1, IN(10)}, {1, IN(60)}};
+	const struct joint_pattern p = {IN(40), (double)NAN, 1, 0, IN(1.5), (double)NAN, seen, 2};
+	const struct joint_pattern wide = {IN(50), (double)NAN, 1, 0, IN(1.5), (double)NAN, seen, 2};
+
+	(void)state;
+	assert_false(joint_clear(&p, 1, IN(35), NULL));
+	assert_true(joint_clear(&wide, 1, IN(35), NULL));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(test_distance), cmocka_unit_test(test_measured_further_up),
 		cmocka_unit_test(test_way),      cmocka_unit_test(test_own_alone),
 		cmocka_unit_test(test_no_place), cmocka_unit_test(test_shortest),
+		cmocka_unit_test(test_seen),     cmocka_unit_test(test_seen_too_far_apart),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -49,7 +49,7 @@ def main():
         refuses(program, 3, ".svg, .dxf or .pdf", "draw", job, "-o", folder / "plan.png")
         refuses(program, 3, ".svg, .dxf or .pdf", "draw", job)
         refuses(program, 3, ".pdf or .html", "sheets", job, "-o", folder / "sheets.svg")
-        refuses(program, 3, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8 or flashing", "draw", job, "-o", folder / "x.svg", "--view", "north")
+        refuses(program, 3, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8, flashing, flashing-2 or flashing-3", "draw", job, "-o", folder / "x.svg", "--view", "north")
         refuses(program, 3, "letter or a4", "sheets", job, "-o", folder / "x.pdf", "--paper", "a5")
         prices = folder / "prices.csv"
         prices.write_text("# prices\nscrew,1.20\nscrew,1.30\nglue,4\nfoot,-2\nrail,1e3\nfoot-flashing 12\n", encoding="ascii")

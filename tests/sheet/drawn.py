@@ -177,9 +177,64 @@ def pipes(program, examples):
     expect(names == ["Pipe through the roof: P1", "Pipe through the roof: P2"], f"pipes: sheets {names}")
 
 
+def with_more(job, more, folder):
+    """The same job with more elements at its end."""
+    text = job.read_text().replace("</job>", more + "</job>")
+    changed = pathlib.Path(folder) / job.name
+    changed.write_text(text)
+    return changed
+
+
+def flashing_from_above(program, examples):
+    """One picture for the feet and one for each kind of pipe, three on a sheet; no picture of another kind of foot."""
+    job = examples / "first-shingle.xml"
+    d = Drawing(program, job, "flashing")
+    for words in ("Feet", "Pipe P1", "Pipe P2", "pipe, 7/8 in across", "pipe, 1/4 in across"):
+        expect(words in d.text, f"flashing: no `{words}`")
+    expect(d.text.count("insulation, in its jacket") == 1, "flashing: a bare pipe has insulation")
+    with tempfile.TemporaryDirectory() as folder:
+        many = with_more(job, '<pipe diameter="1 in" count="1"/><pipe diameter="1/4 in" count="1"/>'
+                         '<pipe diameter="2 in" count="1"/>', folder)
+        first, second = Drawing(program, many, "flashing"), Drawing(program, many, "flashing-2")
+        expect("Pipe P2, P4" in first.text and "Pipe P5" not in first.text, "flashing: first of two sheets")
+        expect("Pipe P3" in second.text and "Pipe P5" in second.text and "Feet" not in second.text, "flashing: second sheet")
+    posts = Drawing(program, examples / "ridge-metal-si.xml", "flashing")
+    expect("hold feet by clamps on its seams" in posts.text and "seen from above" in posts.text and
+           "Clamps on the seams" not in posts.text, "flashing: clamps for a foot that goes through")
+    clamps = Drawing(program, examples / "seam-clamps.xml", "flashing")
+    expect("Clamps on the seams" in clamps.text, "flashing: no clamps where there are clamps")
+
+
+def obstacle_on_a_hip(program, examples):
+    """Of what straddles a hip the plan shows the part on this plane: right of x = y cos(5:12), 45 degrees on the level."""
+    with tempfile.TemporaryDirectory() as folder:
+        job = with_more(examples / "hip-shingle.xml", '<obstacle x="3 ft" y="1 ft" width="40 in" height="60 in" '
+                        'clearance="6 in"/>', folder)
+        d = Drawing(program, job, "plan")
+    left = min(p[0] for edge in d.of("ROOF-EDGE", 2) for p in edge if side(*edge) > 2)
+    low = min(p[1] for edge in d.of("ROOF-EDGE", 2) for p in edge if side(*edge) > 2)
+    # not the sample in the legend, which lies below the eave
+    points = [(x - left, y - low) for path, _ in d.paths["OBSTACLE"] for x, y in path if y > low]
+    lean = 12 / math.hypot(5, 12)
+    expect(points and all(x > y * lean - 0.01 for x, y in points), "hip: an obstacle hangs in the air")
+    near(min(y for _, y in points), 0.5 * FT, 0.01, "hip: clearance below the obstacle")
+    near(max(x for x, _ in points), 3 * FT + 46 * IN, 0.01, "hip: clearance at its right")
+
+
+def steel(program, examples):
+    """A screw in steel goes into a steel member, and nothing is called a rafter."""
+    d = Drawing(program, examples / "ridge-metal-si.xml", "attachment", "roof.covering=metal-exposed-fastener",
+                "framing.kind=steel", "fastener.kind=sheet-screw", "fastener.steel-thickness=1.9 mm", "mount.seat=on-deck",
+                "fastener.diameter=6.3 mm", "fastener.length=38 mm", "fastener.count=4", "fastener.spacing=25 mm")
+    expect("steel purlin or joist" in d.text and "1.9 mm" in d.text and "rafter" not in d.text, "steel: words")
+    flanges = [p for p, fill in d.paths["MATERIAL"] if fill == "#000" and len(p) == 4 and
+               abs(side(p[1], p[2]) - 0.0019) < 3e-6 * d.scale and side(p[0], p[1]) > 0.2]
+    expect(len(flanges) == 2, f"steel: {len(flanges)} flanges of 1.9 mm")
+
+
 def main():
     program, examples = sys.argv[1], pathlib.Path(sys.argv[2])
-    for part in (rack, paths_to_keep_clear, house, fasteners, pipes):
+    for part in (rack, paths_to_keep_clear, house, fasteners, pipes, flashing_from_above, obstacle_on_a_hip, steel):
         part(program, examples)
     for fault in faults:
         print(fault)

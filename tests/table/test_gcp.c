@@ -14,7 +14,7 @@
 #define MINUS WIND_GCP_SIGN_MINUS
 #define MONO WIND_GCP_FORM_MONOSLOPE
 #define PLUS WIND_GCP_SIGN_PLUS
-#define CONF WIND_GCP_CURVE_CONFIRMED
+#define ALONE WIND_GCP_CURVE_ALONE
 #define RECALLED WIND_GCP_CURVE_RECALLED
 #define SAFE WIND_GCP_CURVE_SAFE_SIDE
 
@@ -63,20 +63,20 @@ static void check_curves(const struct curve *rows, size_t count, double sum1, do
 static void flat_roofs(void **state)
 {
 	static const struct curve rows[] = {
-		{ASCE7_10, FLAT, 0, "1", MINUS, CONF, 10, -1.0, 100, -0.9},
-		{ASCE7_10, FLAT, 3, "2", MINUS, CONF, 10, -1.8, 100, -1.1},
-		{ASCE7_10, FLAT, 7, "3", MINUS, CONF, 10, -2.8, 100, -1.1},
-		{ASCE7_10, FLAT, 7, "2", PLUS, CONF, 10, 0.3, 100, 0.2},
-		{ASCE7_16, FLAT, 0, "1'", MINUS, RECALLED, 100, -0.9, 1000, -0.4},
-		{ASCE7_16, FLAT, 0, "1", MINUS, RECALLED, 10, -1.7, 500, -1.0},
+		{ASCE7_10, FLAT, 0, "1", MINUS, ALONE, 10, -1.0, 100, -0.9},
+		{ASCE7_10, FLAT, 3, "2", MINUS, ALONE, 10, -1.8, 100, -1.1},
+		{ASCE7_10, FLAT, 7, "3", MINUS, ALONE, 10, -2.8, 100, -1.1},
+		{ASCE7_10, FLAT, 7, "2", PLUS, ALONE, 10, 0.3, 100, 0.2},
+		{ASCE7_16, FLAT, 0, "1'", MINUS, ALONE, 100, -0.9, 1000, -0.4},
+		{ASCE7_16, FLAT, 0, "1", MINUS, ALONE, 10, -1.7, 500, -1.0},
 		{ASCE7_16, FLAT, 0, "2", MINUS, RECALLED, 10, -2.3, 500, -1.4},
-		{ASCE7_16, FLAT, 0, "3", MINUS, RECALLED, 10, -3.2, 500, -1.4},
-		{ASCE7_16, FLAT, 0, "3", PLUS, RECALLED, 10, 0.3, 100, 0.2},
-		{ASCE7_22, FLAT, 0, "1'", MINUS, RECALLED, 100, -0.9, 1000, -0.4},
-		{ASCE7_22, FLAT, 0, "1", MINUS, RECALLED, 10, -1.7, 500, -1.0},
+		{ASCE7_16, FLAT, 0, "3", MINUS, ALONE, 10, -3.2, 500, -1.4},
+		{ASCE7_16, FLAT, 0, "3", PLUS, ALONE, 10, 0.3, 100, 0.2},
+		{ASCE7_22, FLAT, 0, "1'", MINUS, ALONE, 100, -0.9, 1000, -0.4},
+		{ASCE7_22, FLAT, 0, "1", MINUS, ALONE, 10, -1.7, 500, -1.0},
 		{ASCE7_22, FLAT, 0, "2", MINUS, RECALLED, 10, -2.3, 500, -1.4},
-		{ASCE7_22, FLAT, 0, "3", MINUS, RECALLED, 10, -3.2, 500, -1.4},
-		{ASCE7_22, FLAT, 0, "1", PLUS, RECALLED, 10, 0.3, 100, 0.2},
+		{ASCE7_22, FLAT, 0, "3", MINUS, ALONE, 10, -3.2, 500, -1.4},
+		{ASCE7_22, FLAT, 0, "1", PLUS, ALONE, 10, 0.3, 100, 0.2},
 	};
 
 	(void)state;
@@ -84,80 +84,73 @@ static void flat_roofs(void **state)
 	check_curves(rows, sizeof rows / sizeof *rows, -20.9, -10.9);
 }
 
+/* Zone 2 alone rests on memory: readings of its point at 10 ft2 run from -2.1 to -2.5. */
 static void flat_roofs_safe_side(void **state)
 {
-	static const struct {
-		const char *zone;
-		double GCp;
-	} rows[] = {{"1'", -0.9}, {"1", -1.7}, {"2", -2.3}, {"3", -3.2}};
-
 	(void)state;
-	for (int e = ASCE7_16; e <= ASCE7_22; e++)
-		for (size_t i = 0; i < 4; i++) {
-			const struct wind_gcp_row *r = wind_gcp_row((enum edition)e, FLAT, 5,
-								    rows[i].zone, MINUS, SAFE, 50);
+	for (int e = ASCE7_16; e <= ASCE7_22; e++) {
+		const struct wind_gcp_row *r =
+			wind_gcp_row((enum edition)e, FLAT, 5, "2", MINUS, SAFE, 50);
 
-			assert_near(at(r, 1), rows[i].GCp, 0);
-			assert_near(at(r, 5000), rows[i].GCp, 0);
-			assert_int_equal(r->status, SAFE_SIDE);
-			assert_near(at(wind_gcp_row((enum edition)e, FLAT, 5, rows[i].zone, PLUS,
-						    SAFE, 50),
-				       50),
-				    0.3, 0);
-		}
+		assert_near(at(r, 1), -2.5, 0);
+		assert_near(at(r, 5000), -2.5, 0);
+		assert_int_equal(r->status, SAFE_SIDE);
+		assert_null(wind_gcp_row((enum edition)e, FLAT, 5, "3", MINUS, SAFE, 50));
+		assert_null(wind_gcp_row((enum edition)e, FLAT, 5, "2", PLUS, SAFE, 50));
+	}
 }
 
 static void gables(void **state)
 {
 	static const struct curve rows[] = {
-		{ASCE7_10, GABLE, 7.1, "1", MINUS, CONF, 10, -0.9, 100, -0.8},
-		{ASCE7_10, GABLE, 20, "2", MINUS, CONF, 10, -1.7, 100, -1.2},
-		{ASCE7_10, HIP, 27, "3", MINUS, CONF, 10, -2.6, 100, -2.0},
-		{ASCE7_10, HIP, 27, "1", PLUS, CONF, 10, 0.5, 100, 0.3},
+		{ASCE7_10, GABLE, 7.1, "1", MINUS, ALONE, 10, -0.9, 100, -0.8},
+		{ASCE7_10, GABLE, 20, "2", MINUS, ALONE, 10, -1.7, 100, -1.2},
+		{ASCE7_10, HIP, 27, "3", MINUS, ALONE, 10, -2.6, 100, -2.0},
+		{ASCE7_10, HIP, 27, "1", PLUS, ALONE, 10, 0.5, 100, 0.3},
 		{ASCE7_10, GABLE, 27.1, "1", MINUS, RECALLED, 10, -1.0, 100, -0.8},
 		{ASCE7_10, GABLE, 45, "3", MINUS, RECALLED, 10, -1.2, 100, -1.0},
 		{ASCE7_10, GABLE, 45, "2", PLUS, RECALLED, 10, 0.9, 100, 0.8},
 		{ASCE7_16, GABLE, 20, "2e", MINUS, RECALLED, 20, -2.0, 300, -0.5},
-		{ASCE7_16, GABLE, 20, "3e", MINUS, RECALLED, 10, -3.0, 250, -1.0},
-		{ASCE7_16, GABLE, 20, "3r", MINUS, RECALLED, 10, -3.6, 100, -1.8},
-		{ASCE7_16, GABLE, 20, "1", PLUS, RECALLED, 2, 0.7, 200, 0.3},
-		{ASCE7_16, GABLE, 26.6, "1", MINUS, RECALLED, 20, -1.5, 300, -0.8},
-		{ASCE7_16, GABLE, 26.6, "2r", MINUS, RECALLED, 10, -2.5, 150, -1.2},
+		{ASCE7_16, GABLE, 20, "3e", MINUS, ALONE, 10, -3.0, 250, -1.0},
+		{ASCE7_16, GABLE, 20, "3r", MINUS, ALONE, 10, -3.6, 100, -1.8},
+		{ASCE7_16, GABLE, 20, "1", PLUS, ALONE, 2, 0.7, 200, 0.3},
+		{ASCE7_16, GABLE, 26.6, "1", MINUS, ALONE, 20, -1.5, 300, -0.8},
+		{ASCE7_16, GABLE, 26.6, "2r", MINUS, ALONE, 10, -2.5, 150, -1.2},
 		{ASCE7_16, GABLE, 26.6, "3r", MINUS, RECALLED, 4.2, -3.6, 10, -3.0},
-		{ASCE7_16, GABLE, 26.6, "3r", MINUS, RECALLED, 10, -3.0, 100, -1.4},
-		{ASCE7_16, GABLE, 30, "2r", MINUS, RECALLED, 10, -1.8, 100, -0.8},
-		{ASCE7_16, GABLE, 30, "3r", MINUS, RECALLED, 10, -2.0, 100, -1.2},
-		{ASCE7_16, GABLE, 30, "3e", MINUS, RECALLED, 2, -3.2, 100, -1.5},
-		{ASCE7_22, GABLE, 20, "2", MINUS, RECALLED, 10, -2.7, 200, -1.0},
-		{ASCE7_22, GABLE, 27, "2", MINUS, RECALLED, 10, -2.5, 100, -1.2},
+		{ASCE7_16, GABLE, 26.6, "3r", MINUS, RECALLED, 10, -3.0, 57, -1.8},
+		{ASCE7_16, GABLE, 30, "2r", MINUS, ALONE, 10, -1.8, 100, -0.8},
+		{ASCE7_16, GABLE, 30, "3r", MINUS, ALONE, 10, -2.0, 100, -1.23},
+		{ASCE7_16, GABLE, 30, "3e", MINUS, ALONE, 2, -3.2, 100, -1.5},
+		{ASCE7_22, GABLE, 20, "2", MINUS, ALONE, 10, -2.7, 200, -1.0},
+		{ASCE7_22, GABLE, 27, "2", MINUS, ALONE, 10, -2.5, 100, -1.2},
 		{ASCE7_22, GABLE, 45, "3", MINUS, RECALLED, 10, -2.5, 100, -1.5},
-		{ASCE7_16, HIP, 20, "3", MINUS, RECALLED, 10, -2.6, 100, -1.67},
+		{ASCE7_16, HIP, 20, "3", MINUS, ALONE, 10, -2.6, 100, -1.68},
 	};
 
 	(void)state;
 	/* Added by hand, block by block: -4.7, -1.3, -7.9, -10.6, -7.0, -7.7, -2.6 and -3.7, -1.0,
-	   -3.0, -6.4, -3.5, -3.7, -1.67 */
-	check_curves(rows, sizeof rows / sizeof *rows, -41.8, -22.97);
+	   -3.0, -6.8, -3.53, -3.7, -1.68 */
+	check_curves(rows, sizeof rows / sizeof *rows, -41.8, -23.41);
 }
 
 /* Figs. 30.3-2E to 2G, 30.4-5A, 5B and 30.3-5A, 5B. */
 static void hips_and_monoslopes(void **state)
 {
 	static const struct curve rows[] = {
-		{ASCE7_16, HIP, 18, "1", MINUS, RECALLED, 20, -1.8, 100, -1.0},
-		{ASCE7_16, HIP, 18, "2r", MINUS, RECALLED, 10, -2.4, 100, -1.55},
-		{ASCE7_16, HIP, 18, "2e", MINUS, RECALLED, 10, -2.6, 100, -1.67},
-		{ASCE7_16, HIP, 18, "3", PLUS, RECALLED, 10, 0.7, 100, 0.3},
-		{ASCE7_16, HIP, 22, "1", MINUS, RECALLED, 10, -1.4, 100, -0.8},
-		{ASCE7_16, HIP, 22, "2e", MINUS, RECALLED, 10, -2.0, 100, -1.2},
-		{ASCE7_16, HIP, 22, "2r", MINUS, RECALLED, 10, -2.0, 100, -1.2},
-		{ASCE7_16, HIP, 22, "3", MINUS, RECALLED, 10, -2.0, 100, -1.2},
-		{ASCE7_22, HIP, 18, "1", MINUS, RECALLED, 10, -1.8, 100, -1.8},
-		{ASCE7_22, HIP, 18, "2", MINUS, RECALLED, 10, -2.4, 100, -2.4},
-		{ASCE7_22, HIP, 18, "3", MINUS, RECALLED, 10, -2.6, 100, -2.6},
-		{ASCE7_22, HIP, 22, "1", MINUS, RECALLED, 10, -1.4, 100, -1.4},
-		{ASCE7_22, HIP, 22, "2", MINUS, RECALLED, 10, -2.0, 100, -2.0},
-		{ASCE7_22, HIP, 22, "3", MINUS, RECALLED, 10, -2.0, 100, -2.0},
+		{ASCE7_16, HIP, 18, "1", MINUS, ALONE, 20, -1.8, 100, -1.0},
+		{ASCE7_16, HIP, 18, "2r", MINUS, ALONE, 10, -2.4, 100, -1.55},
+		{ASCE7_16, HIP, 18, "2e", MINUS, ALONE, 10, -2.6, 100, -1.68},
+		{ASCE7_16, HIP, 18, "3", PLUS, ALONE, 10, 0.7, 100, 0.3},
+		{ASCE7_16, HIP, 22, "1", MINUS, ALONE, 10, -1.4, 100, -0.8},
+		{ASCE7_16, HIP, 22, "2e", MINUS, ALONE, 10, -2.0, 100, -1.23},
+		{ASCE7_16, HIP, 22, "2r", MINUS, ALONE, 10, -2.0, 100, -1.23},
+		{ASCE7_16, HIP, 22, "3", MINUS, ALONE, 10, -2.0, 100, -1.23},
+		{ASCE7_22, HIP, 18, "1", MINUS, ALONE, 10, -1.8, 100, -1.8},
+		{ASCE7_22, HIP, 18, "2", MINUS, ALONE, 10, -2.4, 100, -2.4},
+		{ASCE7_22, HIP, 18, "3", MINUS, ALONE, 10, -2.6, 100, -2.6},
+		{ASCE7_22, HIP, 22, "1", MINUS, ALONE, 10, -1.4, 100, -1.4},
+		{ASCE7_22, HIP, 22, "2", MINUS, ALONE, 10, -2.0, 100, -2.0},
+		{ASCE7_22, HIP, 22, "3", MINUS, ALONE, 10, -2.0, 100, -2.0},
 	};
 	static const struct curve mono[] = {
 		{ASCE7_10, MONO, 10, "1", MINUS, RECALLED, 10, -1.1, 100, -1.1},
@@ -173,8 +166,8 @@ static void hips_and_monoslopes(void **state)
 	};
 
 	(void)state;
-	/* -6.1 - 7.4 - 6.8 - 5.4 and -3.92 - 4.4 - 6.8 - 5.4 */
-	check_curves(rows, sizeof rows / sizeof *rows, -25.7, -20.52);
+	/* -6.1 - 7.4 - 6.8 - 5.4 and -3.93 - 4.49 - 6.8 - 5.4 */
+	check_curves(rows, sizeof rows / sizeof *rows, -25.7, -20.62);
 	for (int e = ASCE7_10; e <= ASCE7_22; e++) {
 		struct curve same[sizeof mono / sizeof *mono];
 
@@ -190,26 +183,21 @@ static void hips_and_monoslopes(void **state)
 static void gables_of_7_22(void **state)
 {
 	static const struct curve rows[] = {
-		{ASCE7_22, GABLE, 20, "1", MINUS, RECALLED, 10, -2.0, 300, -0.5},
-		{ASCE7_22, GABLE, 20, "3", MINUS, RECALLED, 10, -3.6, 100, -1.8},
-		{ASCE7_22, GABLE, 20, "3", PLUS, RECALLED, 10, 0.6, 200, 0.3},
-		{ASCE7_22, GABLE, 27, "1", MINUS, RECALLED, 10, -1.5, 200, -0.8},
-		{ASCE7_22, GABLE, 27, "3", MINUS, RECALLED, 10, -3.0, 100, -1.4},
-		{ASCE7_22, GABLE, 27, "2", PLUS, RECALLED, 10, 0.6, 200, 0.3},
-		{ASCE7_22, GABLE, 45, "1", MINUS, RECALLED, 10, -1.8, 100, -0.8},
-		{ASCE7_22, GABLE, 45, "2", MINUS, RECALLED, 10, -2.0, 100, -1.2},
-		{ASCE7_22, GABLE, 45, "1", PLUS, RECALLED, 10, 0.9, 100, 0.5},
-		{ASCE7_22, GABLE, 20, "1", MINUS, SAFE, 10, -2.0, 100, -2.0},
-		{ASCE7_22, GABLE, 20, "2", MINUS, SAFE, 10, -3.0, 100, -3.0},
-		{ASCE7_22, GABLE, 20, "3", MINUS, SAFE, 10, -3.6, 100, -3.6},
-		{ASCE7_22, GABLE, 27, "1", MINUS, SAFE, 10, -1.5, 100, -1.5},
-		{ASCE7_22, GABLE, 27, "2", MINUS, SAFE, 10, -2.5, 100, -2.5},
-		{ASCE7_22, GABLE, 27, "3", MINUS, SAFE, 10, -3.6, 100, -3.6},
+		{ASCE7_22, GABLE, 20, "1", MINUS, ALONE, 10, -2.0, 300, -0.5},
+		{ASCE7_22, GABLE, 20, "3", MINUS, ALONE, 10, -3.6, 100, -1.8},
+		{ASCE7_22, GABLE, 20, "3", PLUS, ALONE, 10, 0.6, 200, 0.3},
+		{ASCE7_22, GABLE, 27, "1", MINUS, ALONE, 10, -1.5, 200, -0.8},
+		{ASCE7_22, GABLE, 27, "3", MINUS, ALONE, 10, -3.0, 100, -1.4},
+		{ASCE7_22, GABLE, 27, "2", PLUS, ALONE, 10, 0.6, 200, 0.3},
+		{ASCE7_22, GABLE, 45, "1", MINUS, ALONE, 10, -1.8, 100, -0.8},
+		{ASCE7_22, GABLE, 45, "2", MINUS, ALONE, 10, -2.0, 100, -1.25},
+		{ASCE7_22, GABLE, 45, "1", PLUS, ALONE, 10, 0.9, 200, 0.5},
+		{ASCE7_22, GABLE, 45, "3", MINUS, SAFE, 10, -3.2, 100, -3.2},
 	};
 
 	(void)state;
-	/* -5.0 - 3.9 - 2.9 - 8.6 - 7.6 and -2.0 - 1.9 - 1.5 - 16.2 */
-	check_curves(rows, sizeof rows / sizeof *rows, -28.0, -21.6);
+	/* -5.0 - 3.9 - 2.9 - 3.2 and -2.0 - 1.9 - 1.55 - 3.2 */
+	check_curves(rows, sizeof rows / sizeof *rows, -15.0, -8.65);
 }
 
 static void safe_sides_of_7_16(void **state)
@@ -218,13 +206,7 @@ static void safe_sides_of_7_16(void **state)
 		double slope;
 		const char *zone;
 		double GCp;
-	} rows[] = {
-		{18, "1", -2.0},  {18, "2e", -2.0}, {18, "2n", -3.0}, {18, "2r", -3.0},
-		{18, "3e", -3.0}, {18, "3r", -3.6}, {25, "1", -1.5},  {25, "2e", -1.5},
-		{25, "2n", -2.5}, {25, "2r", -2.5}, {25, "3e", -3.6}, {25, "3r", -3.6},
-		{40, "1", -2.0},  {40, "2e", -2.0}, {40, "2n", -3.6}, {40, "2r", -3.6},
-		{40, "3e", -3.6}, {40, "3r", -3.6},
-	};
+	} rows[] = {{18, "1", -2.0}, {18, "2e", -2.0}, {25, "3e", -3.6}, {25, "3r", -3.6}};
 	double sum = 0;
 
 	(void)state;
@@ -236,14 +218,7 @@ static void safe_sides_of_7_16(void **state)
 		assert_near(r->GCp2, rows[i].GCp, 0);
 		sum += r->GCp1;
 	}
-	assert_near(sum, -50.2, 1e-12); /* -16.6 - 15.2 - 18.4 */
-	assert_near(wind_gcp_row(ASCE7_16, GABLE, 18, "1", PLUS, SAFE, 10)->GCp1, 0.7, 0);
-	assert_near(wind_gcp_row(ASCE7_16, GABLE, 25, "1", PLUS, SAFE, 10)->GCp1, 0.7, 0);
-	assert_near(wind_gcp_row(ASCE7_16, GABLE, 40, "1", PLUS, SAFE, 10)->GCp1, 0.9, 0);
-	/* Hips: not mapped by the name of the zone; gable 2e (-2.0) would be too little. */
-	assert_near(wind_gcp_row(ASCE7_16, HIP, 18, "2e", MINUS, SAFE, 10)->GCp1, -3.0, 0);
-	assert_near(wind_gcp_row(ASCE7_16, HIP, 25, "2e", MINUS, SAFE, 10)->GCp1, -2.5, 0);
-	assert_near(wind_gcp_row(ASCE7_22, HIP, 25, "1", PLUS, SAFE, 10)->GCp1, 0.7, 0);
+	assert_near(sum, -11.2, 1e-12); /* -4.0 - 7.2 */
 }
 
 /* c0 + c1 log10 A of the commentary of 7-16 (C30.3, as remembered), against the end points of the
@@ -253,16 +228,17 @@ static void equations_of_the_flat_figure(void **state)
 	static const struct {
 		const char *zone;
 		double A, GCp;
+		enum wind_gcp_curve curve;
 	} rows[] = {
-		{"1'", 300, -1.9000 + 0.5000 * 2.477121254719662}, /* log10 300 */
-		{"1", 50, -2.1120 + 0.4120 * 1.698970004336019},   /* log10 50 */
-		{"2", 50, -2.8297 + 0.5297 * 1.698970004336019},
-		{"3", 50, -4.2595 + 1.0595 * 1.698970004336019},
+		{"1'", 300, -1.9000 + 0.5000 * 2.477121254719662, ALONE}, /* log10 300 */
+		{"1", 50, -2.1120 + 0.4120 * 1.698970004336019, ALONE},   /* log10 50 */
+		{"2", 50, -2.8297 + 0.5297 * 1.698970004336019, RECALLED},
+		{"3", 50, -4.2595 + 1.0595 * 1.698970004336019, ALONE},
 	};
 
 	(void)state;
 	for (size_t i = 0; i < 4; i++)
-		assert_within(at(wind_gcp_row(ASCE7_16, FLAT, 0, rows[i].zone, MINUS, RECALLED,
+		assert_within(at(wind_gcp_row(ASCE7_16, FLAT, 0, rows[i].zone, MINUS, rows[i].curve,
 					      rows[i].A),
 				 rows[i].A),
 			      rows[i].GCp, 2e-4);
@@ -283,8 +259,8 @@ static const struct wind_gcp_row *companion(const struct wind_gcp_row *r, enum w
 	return NULL;
 }
 
-/* A remembered curve never stands alone, and its bound is nowhere inside it; a confirmed one needs
-   no bound. */
+/* A remembered curve never stands alone, and its bound is nowhere inside it; one that is confirmed or
+   of one source needs no bound. */
 static void safe_side_is_safe(void **state)
 {
 	(void)state;
@@ -295,10 +271,10 @@ static void safe_side_is_safe(void **state)
 		assert_true((r->sign == MINUS ? -1 : 1) * r->GCp1 > 0);
 		assert_true(fabs(r->GCp1) >= fabs(r->GCp2));
 		switch (r->curve) {
-		case CONF:
+		case ALONE:
 			assert_null(safe);
 			assert_null(companion(r, RECALLED));
-			assert_int_equal(r->status, CONFIRMED);
+			assert_true(r->status == CONFIRMED || r->status == ONE_SOURCE);
 			break;
 		case RECALLED:
 			if (safe == NULL)
@@ -324,18 +300,19 @@ static void both_signs(void **state)
 		struct wind_gcp_row other = table_wind_gcp[i];
 
 		other.sign = other.sign == MINUS ? PLUS : MINUS;
-		assert_true(companion(&other, CONF) != NULL || companion(&other, SAFE) != NULL);
+		assert_true(companion(&other, ALONE) != NULL || companion(&other, SAFE) != NULL);
 	}
 }
 
-/* The ridge corner of 20 to 27 deg has two pieces: 4.2 to 10 ft2 and 10 to 100 ft2. */
+/* The ridge corner of 20 to 27 deg has two pieces: 4.2 to 10 ft2 and 10 to 57 ft2; in the middle of the
+   second -3.0 + 1.2 x 0.5/log10 5.7. */
 static void pieces(void **state)
 {
 	static const struct {
 		double A, GCp, tol;
 	} rows[] = {{1, -3.6, 0},        {4.2, -3.6, 0},       {10, -3.0, 1e-15},
-		    {9.999, -3.0, 1e-4}, {10.001, -3.0, 1e-4}, {31.6227766017, -2.2, 1e-9},
-		    {100, -1.4, 0},      {5000, -1.4, 0}};
+		    {9.999, -3.0, 1e-4}, {10.001, -3.0, 1e-4}, {31.6227766017, -2.206218, 1e-6},
+		    {57, -1.8, 0},       {100, -1.8, 0},       {5000, -1.8, 0}};
 
 	(void)state;
 	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)

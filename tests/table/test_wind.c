@@ -22,9 +22,9 @@ static void exposure_constants(void **state)
 		{ASCE7_16, 'B', 7, 1200, 365.76, 2.01, 15, CONFIRMED},
 		{ASCE7_16, 'C', 9.5, 900, 274.32, 2.01, 15, CONFIRMED},
 		{ASCE7_16, 'D', 11.5, 700, 213.36, 2.01, 15, ONE_SOURCE},
-		{ASCE7_22, 'B', 7.5, 3280, 1000, 2.41, 15, FROM_MEMORY},
-		{ASCE7_22, 'C', 9.8, 2460, 750, 2.41, 15, FROM_MEMORY},
-		{ASCE7_22, 'D', 11.5, 1935, 590, 2.41, 15, FROM_MEMORY},
+		{ASCE7_22, 'B', 7.5, 3280, 1000, 2.41, 15, ONE_SOURCE},
+		{ASCE7_22, 'C', 9.8, 2460, 750, 2.41, 15, ONE_SOURCE},
+		{ASCE7_22, 'D', 11.5, 1935, 590, 2.41, 15, ONE_SOURCE},
 	};
 	double alpha = 0, zg = 0;
 
@@ -84,7 +84,7 @@ static void directionality(void **state)
 		assert_int_equal(r->place, e == ASCE7_22
 						   ? WIND_DIRECTIONALITY_PLACE_PRESSURE
 						   : WIND_DIRECTIONALITY_PLACE_VELOCITY_PRESSURE);
-		assert_int_equal(r->status, e == ASCE7_22 ? FROM_MEMORY : CONFIRMED);
+		assert_int_equal(r->status, e == ASCE7_22 ? ONE_SOURCE : CONFIRMED);
 	}
 	assert_null(wind_directionality_row(EDITION_ANY));
 }
@@ -129,7 +129,7 @@ static void topography(void **state)
 			assert_near(r->gamma, rows[i].gamma, 0);
 			assert_near(r->mu_upwind, rows[i].up, 0);
 			assert_near(r->mu_downwind, rows[i].down, 0);
-			assert_int_equal(r->status, x == 1 ? ONE_SOURCE : FROM_MEMORY);
+			assert_int_equal(r->status, ONE_SOURCE);
 		}
 	}
 	assert_null(wind_topography_row("valley", 'C'));

@@ -143,7 +143,8 @@ static void height_exposure_factors(void **state)
    remembered curve to 0.1 psf. Three lines do not: from 50 ft2 on the cells fall faster than the
    curve (ends at some 238 in place of 250 ft2, 242 in place of 300, 142 in place of 150). There the
    curve lies on the safe side, by up to 0.27 psf of 9.1; `apart` holds how far. One of the two
-   recollections is wrong in these lines, and only the printed figures can say which. */
+   recollections is wrong in these lines; a transcription of the figures has 250, 300 and 150. A fourth,
+   2n and 3r over 27 degrees, ends at -1.23, as that transcription reads, in place of -1.20. */
 struct remembered {
 	double theta_deg;
 	enum wind_roof roof;
@@ -164,7 +165,7 @@ static const struct remembered irc2021[] = {
 	{23.0, WIND_ROOF_GABLE, {"3r"}, WIND_UP, {-23.6, NAN, NAN, NAN}, 0.0},
 	{35.0, WIND_ROOF_GABLE, {"1", "2e", "2r"}, WIND_UP, {-14.7, -12.4, -9.4, -7.2}, 0.0},
 	{35.0, WIND_ROOF_GABLE, {"1", "2e", "2r"}, WIND_DOWN, {8.0, 7.1, 5.9, 5.0}, 0.0},
-	{35.0, WIND_ROOF_GABLE, {"2n", "3r"}, WIND_UP, {-16.2, -14.4, -12.1, -10.3}, 0.0},
+	{35.0, WIND_ROOF_GABLE, {"2n", "3r"}, WIND_UP, {-16.2, -14.4, -12.1, -10.3}, 0.17},
 	{35.0, WIND_ROOF_GABLE, {"3e"}, WIND_UP, {-19.9, -17.6, -14.7, -12.4}, 0.0},
 	{23.0, WIND_ROOF_HIP, {"1"}, WIND_UP, {-11.7, -10.4, -8.6, -7.3}, 0.0},
 };
@@ -201,8 +202,8 @@ static void irc_2021_remembered_cells(void **state)
 
 /* Permit calculation (Washington), ASCE/SEI 7-16, gable 21 degrees, near 10.8 ft2: largest
    coefficients printed as 1.5 (1, 2e), 2.5 (2n, 2r, 3r) and 3.6 (3e); another sheet of the same
-   office has 3e and 3r the other way round. So the safe side holds 3.6 for both; it must nowhere
-   lie below what either sheet prints. */
+   office has 3e and 3r the other way round. So the safe side holds 3.6 for both. The sheets print
+   maxima: the curves of the other zones have them at 10 ft2 and below. */
 static void permit_coefficients_7_16(void **state)
 {
 	static const struct {
@@ -217,11 +218,11 @@ static void permit_coefficients_7_16(void **state)
 						 .theta = deg(21.0),
 						 .zone = row[i].zone,
 						 .sign = WIND_UP,
-						 .A = ft2(10.83)};
+						 .A = ft2(10.0)};
 		const struct wind_coefficient c =
 			asce7_wind_coefficient(ASCE7_16, &place, CURVE_SAFE_SIDE, NULL);
 
-		assert_true(c.known && c.bounded);
+		assert_true(c.known && c.bounded == (row[i].zone[0] == '3'));
 		assert_row(row[i].zone, c.GCp, row[i].GCp, 1e-9);
 	}
 }

@@ -1,0 +1,123 @@
+/* SPDX-License-Identifier: MIT */
+/* One pass or two: a wind coefficient that is confirmed or of one source is used alone and named, one from
+   memory stands beside its bound, one entered replaces both. */
+#include <math.h>
+#include <string.h>
+
+#include "check/check.h"
+#include "near.h"
+#include "sample_job.h"
+
+static struct result *run(const struct job *job)
+{
+	static struct result r;
+	static struct check_workspace w;
+
+	check_run(job, &r, &w);
+	return &r;
+}
+
+static bool has(const struct result *r, enum remark_id id)
+{
+	for (int i = 0; i < r->remarks; i++)
+		if (r->remark[i].id == id)
+			return true;
+	return false;
+}
+
+/* No overhang, so the roof's own figures alone count. */
+static struct job house(enum edition code, enum roof_form form, double degrees)
+{
+	struct job job = sample_job();
+
+	job.site.code = code;
+	job.building.form = form;
+	job.building.eave_overhang = 0;
+	job.roof.pitch = degrees * RAD_PER_DEG;
+	return job;
+}
+
+/* 7-16, 22.6 deg (Fig. 30.3-2C), zone 1: -1.5 up to 20 ft2; 7-10 has it confirmed, and says nothing of it. */
+static void one_source_is_used_alone(void **state)
+{
+	struct job job = house(ASCE7_16, FORM_GABLE, 22.6);
+	const struct result *r = run(&job);
+
+	(void)state;
+	assert_int_equal(r->passes, 1);
+	assert_string_equal(r->pass[0].name, "published coefficients");
+	assert_true(has(r, REMARK_COEFFICIENT_ONE_SOURCE));
+	assert_false(has(r, REMARK_COEFFICIENT_USED));
+	assert_false(has(r, REMARK_COEFFICIENT));
+	for (int i = 0; i < r->pass[0].attachments; i++)
+		if (r->pass[0].attachment[i].zone == ZONE_1) {
+			assert_near(r->pass[0].attachment[i].GCp_up, -1.5, 1e-12);
+			assert_int_equal(r->pass[0].zone[ZONE_1].confidence, ONE_SOURCE);
+		}
+	job.site.code = ASCE7_10;
+	r = run(&job);
+	assert_int_equal(r->passes, 1);
+	assert_false(has(r, REMARK_COEFFICIENT_ONE_SOURCE));
+}
+
+/* Monoslopes of 10 to 30 deg rest on memory in every edition (zone 1: -1.3 at 10 to -1.1 at 100 ft2, bound
+   -1.3), and so do zones 1 and 2e of 7-16 to 20 deg. */
+static void memory_asks_for_two(void **state)
+{
+	static const struct {
+		enum edition code;
+		enum roof_form form;
+		double degrees;
+	} row[] = {{ASCE7_10, FORM_MONOSLOPE, 15}, {ASCE7_16, FORM_MONOSLOPE, 15}, {ASCE7_22, FORM_MONOSLOPE, 15},
+		   {ASCE7_16, FORM_GABLE, 18},     {ASCE7_10, FORM_GABLE, 30}};
+
+	(void)state;
+	for (size_t i = 0; i < sizeof row / sizeof *row; i++) {
+		const struct job job = house(row[i].code, row[i].form, row[i].degrees);
+		const struct result *r = run(&job);
+
+		assert_int_equal(r->passes, 2);
+		assert_string_equal(r->pass[0].name, "remembered curve");
+		assert_string_equal(r->pass[1].name, "safe side");
+		assert_true(has(r, REMARK_COEFFICIENT_USED) || has(r, REMARK_COEFFICIENT));
+		assert_int_equal(r->pass[0].attachments, r->pass[1].attachments);
+		for (int k = 0; k < r->pass[0].attachments; k++)
+			assert_true(fabs(r->pass[1].attachment[k].GCp_up) >=
+				    fabs(r->pass[0].attachment[k].GCp_up));
+	}
+}
+
+/* What holds with the remembered curve and not with the bound is never said to hold. */
+static void two_curves_that_part(void **state)
+{
+	struct job job = house(ASCE7_16, FORM_GABLE, 18);
+	int parted = 0;
+
+	(void)state;
+	for (int mph = 90; mph <= 180; mph += 2) {
+		job.site.wind_speed = MPH(mph);
+		const struct result *r = run(&job);
+
+		if (r->passes < 2)
+			continue;
+		if (r->pass[1].holds)
+			assert_true(r->pass[0].holds);
+		if (r->pass[0].holds && !r->pass[1].holds) {
+			assert_int_not_equal(r->verdict, HOLDS);
+			assert_true(has(r, REMARK_COEFFICIENT));
+			parted++;
+		}
+	}
+	assert_true(parted > 0);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(one_source_is_used_alone),
+		cmocka_unit_test(memory_asks_for_two),
+		cmocka_unit_test(two_curves_that_part),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
