@@ -130,16 +130,22 @@ bool drawing_is_free(const struct drawing *d, struct box box)
 	return true;
 }
 
+#define APART (0.45 * MM)
+
 int drawing_text_free(struct drawing *d, enum drawing_layer layer, const struct point *place, int n,
 		      struct lettering_spec spec, const char *text)
 {
-	for (int i = 0; i < n; i++) {
-		const struct point at = drawing_on_paper(d, place[i]);
+	/* two numbers side by side must not read as one; where there is no room for that, just clear */
+	for (int i = 0; i < 2 * n; i++) {
+		const struct point at = drawing_on_paper(d, place[i % n]);
+		struct box box = drawing_text_box(d, at, spec, text);
 
-		if (!drawing_is_free(d, drawing_text_box(d, at, spec, text)))
+		box.x0 -= i < n ? APART : 0;
+		box.x1 += i < n ? APART : 0;
+		if (!drawing_is_free(d, box))
 			continue;
-		drawing_text(d, layer, place[i], spec, text);
-		return i;
+		drawing_text(d, layer, place[i % n], spec, text);
+		return i % n;
 	}
 	drawing_text(d, layer, place[n - 1], spec, text);
 	return -1;

@@ -44,6 +44,14 @@ static const char *titled(const struct part *p, const char *words, enum unit us)
 	return document_text(p->d, "%s %s", words, unit_text(shown_unit(&p->f, us)));
 }
 
+static bool any_rated(const struct check_value *check)
+{
+	for (int i = 0; i < CHECK_COUNT; i++)
+		if (check[i].rated)
+			return true;
+	return false;
+}
+
 static void add_forces(const struct part *p)
 {
 	const struct column columns[] = {
@@ -72,8 +80,10 @@ static void add_forces(const struct part *p)
 		document_cell(p->d, "%s", show_number(&p->f, a->uplift.normal, UNIT_LB, SHOW_UP));
 		document_cell(p->d, "%s", show_number(&p->f, a->down.normal, UNIT_LB, SHOW_UP));
 		document_cell(p->d, "%s", show_number(&p->f, a->slope.slope, UNIT_LB, SHOW_UP));
-		document_cell(p->d, "%s", show_ratio(&p->f, a->ratio));
-		document_cell(p->d, "%s", isnan(a->ratio) ? "-" : check_short(a->governs));
+		const bool rated = any_rated(a->check) && !isnan(a->ratio);
+
+		document_cell(p->d, "%s", rated ? show_ratio(&p->f, a->ratio) : "-");
+		document_cell(p->d, "%s", rated ? check_short(a->governs) : "not checked");
 	}
 }
 
@@ -160,7 +170,12 @@ static void add_detail(const struct part *p, const struct attachment *a)
 	add_force(p, "uplift", &a->uplift, a->uplift.normal);
 	add_force(p, "down", &a->down, a->down.normal);
 	add_force(p, "down the slope", &a->slope, a->slope.slope);
-	add_checks(p, a->check);
+	if (any_rated(a->check))
+		add_checks(p, a->check);
+	else
+		document_add(p->d, BLOCK_PARAGRAPH, 0,
+		             "Nothing that this foot could be held against is known: neither foot nor fastener "
+		             "is checked.");
 }
 
 void part_attachments(const struct part *p)
@@ -230,7 +245,7 @@ static void add_spacing_row(const struct part *p, enum zone zone, const struct z
 	document_cell(p->d, "%s", show_factor(&p->f, z->GCp_up, 2));
 	document_cell(p->d, "%s", show_factor(&p->f, z->GCp_down, 2));
 	document_cell(p->d, "%s", show_number(&p->f, z->area, UNIT_FT2, SHOW_NEAREST));
-	document_cell(p->d, "%s", spacing_end_text(z));
+	document_cell(p->d, "%s", z->exact > 0.0 ? spacing_end_text(z) : "-");
 }
 
 /* Where the coefficients come from, zone by zone. */

@@ -6,6 +6,7 @@
 
 #include "report/cover_notes.h"
 #include "report/flashing_sizes.h"
+#include "report/pipe_place_notes.h"
 #include "table/lookup_covering.h"
 
 /* What the answers rest on. */
@@ -215,6 +216,7 @@ void covering_notes(struct document *d, const struct job *job, const struct resu
 	if (r->passes == 0)
 		return;
 	feet_notes(d, &f, job, pass);
+	pipe_place_notes(d, &f, job, r);
 	if (flashing_has_courses(job))
 		cover_notes(d, &f, job, pass);
 }

@@ -4,11 +4,13 @@
 #include <math.h>
 
 #include "report/cover_notes.h"
+#include "report/fastener_words.h"
 #include "report/feet_notes.h"
 #include "report/flashing_sizes.h"
 #include "report/format.h"
 #include "report/guide_report.h"
 #include "report/pipe_notes.h"
+#include "report/pipe_place_notes.h"
 
 /* Numbers of the attachments of a line. */
 static const char *feet_text(struct document *d, const struct pass *pass,
@@ -108,7 +110,8 @@ static const char *size_text(const struct format *f, const struct guide_size_row
 	case GUIDE_LEAST:
 		return least_tape(f, value);
 	case GUIDE_LENGTH:
-		return show_tape(f, value);
+		/* a 5/16 in shank is no matter of eighths */
+		return value < M_PER_IN ? fastener_size_text(f, value) : show_tape(f, value);
 	case GUIDE_COUNT:
 		return show_factor(f, value, 0);
 	case GUIDE_HEAT:
@@ -171,6 +174,7 @@ void flashing_notes(void *ctx, struct document *d, const struct job *job, const 
 	if (flashing_has_courses(job) && pass->lines > 0)
 		add_lines(d, &f, job, pass);
 	feet_notes(d, &f, job, pass);
+	pipe_place_notes(d, &f, job, r);
 	if (flashing_has_courses(job) && pass->lines > 0)
 		cover_notes(d, &f, job, pass);
 	add_sizes(d, &f, &sizes);

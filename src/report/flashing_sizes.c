@@ -62,7 +62,8 @@ static void set_feet(struct guide_sizes *s, const struct job *job, const struct 
 	for (int i = 0; i < pass->lines; i++) {
 		const struct flashing_foot foot = flashing_of_line(job, &pass->line[i]);
 
-		s->headlap = foot.headlap;
+		/* L - 2E is no headlap where the covering lies in one layer, such as tile */
+		s->headlap = foot.headlap > 0.0 ? foot.headlap : (double)NAN;
 		s->reach = foot.reach;
 		s->low_slope_reach = foot.low_slope_reach;
 		s->courses_to_open = counted(foot.open);

@@ -63,6 +63,7 @@ static void add_root(struct json *j, json_t *root, const struct job *job, const 
 	put_blocks(j, root, r);
 	put_int(j, root, "judged", r->judged);
 	put_passes(j, root, r);
+	put_pipe_holes(j, root, job, r);
 	put_steps(j, root, job, r);
 	put_beams(j, root, r);
 	json_t *cautions = put_array(j, root, "cautions");

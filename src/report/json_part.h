@@ -22,6 +22,7 @@ void put_search(struct json *j, json_t *root, const struct result *r);
 void put_blocks(struct json *j, json_t *root, const struct result *r);
 /* json_pass.c */
 void put_passes(struct json *j, json_t *root, const struct result *r);
+void put_pipe_holes(struct json *j, json_t *root, const struct job *job, const struct result *r);
 /* json_member.c */
 void put_lines(struct json *j, json_t *parent, const struct pass *pass);
 void put_rafters(struct json *j, json_t *parent, const struct pass *pass);

@@ -208,8 +208,10 @@ static void flashing_steps(const struct sheet *s, struct document *d)
 	struct problem_list problems = {0};
 
 	document_add(d, BLOCK_HEADING, 2, "Flashing on %s", s->job->roof.covering);
-	if (flashing_of_other_foot(s))
+	if (flashing_of_other_foot(s)) { /* then the steps are of that other foot too */
 		document_add(d, BLOCK_CAUTION, 0, "%s", flashing_of_other_foot(s));
+		return;
+	}
 	if (s->library)
 		guide_notes(s->library, &request, &sink, &problems);
 	/* where the steps are those of every roof of the kind, only the long notes have them */
@@ -236,8 +238,11 @@ void words_field(const struct sheet *s, struct document *d)
 	document_add(d, BLOCK_HEADING, 2, "Photographs");
 	document_add(d, BLOCK_PARAGRAPH, 0,
 		     "The rafters from the attic with a tape. The roof before the work. Each foot: "
-		     "hole with sealant, flashing under its course, "
-		     "the finished foot with its number. The underside of each screw in the attic. "
-		     "Each pipe. The water test.");
+		     "%s, the finished foot with its number. %sEach pipe. The water test.",
+		     sheet_on_seams(s->job) ? "the seam before, the clamp with its set screws"
+		     : isnan(s->job->roof.course_exposure)
+			     ? "hole with sealant, flashing before it is covered"
+			     : "hole with sealant, flashing under its course",
+		     sheet_has_screw(s->job) ? "The underside of each screw in the attic. " : "");
 	document_add(d, BLOCK_CAUTION, 0, "%s", caution_roof_work[0]);
 }

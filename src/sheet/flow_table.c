@@ -131,7 +131,12 @@ void flow_table(struct flow *f, const struct table *t)
 	for (const struct row *r = t->first; r; r = r->next) {
 		const double height = row_height(f, &g, r->cell, false);
 
-		if (f->y + height > f->room.height) {
+		/* the last row does not go ahead alone */
+		const double last = r != t->first && r->next && !r->next->next
+					    ? row_height(f, &g, r->next->cell, false) + 0.3 * MM
+					    : 0;
+
+		if (f->y + height + last > f->room.height) {
 			flow_need(f, f->room.height);
 			put_head(f, &g);
 		}

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet/html.h"
 
+#include <string.h>
+
 #include "drawing/svg.h"
 
 /* Black on white; a table wider than the screen scrolls by itself, a drawing too small to read
@@ -31,7 +33,7 @@ static const char style[] =
 	"svg{display:block;width:100%;min-width:60rem;height:auto}\n"
 	"@media(max-width:62rem){.drawing::before{content:'Wider than this screen: push it "
 	"sideways.';display:block;position:sticky;left:0;font-size:.85rem}}\n"
-	"@media(max-width:36rem){.drawing svg{min-width:76rem}dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
+	"@media(max-width:36rem){.w{min-width:9rem}.drawing svg{min-width:76rem}dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
 	"@page wide{size:landscape}@media print{section{break-before:page}"
 	"#sheet-1{break-before:auto}.wide{page:wide}.drawing svg{min-width:0;max-height:6.3in}"
 	".drawing::before{display:none}nav{display:none}h2,h3,h4{break-after:avoid}"
@@ -113,7 +115,7 @@ static void put_table(FILE *f, const struct table *t)
 
 			fprintf(f, "<td class=\"%s\">",
 				column->align == ALIGN_RIGHT ? "r k"
-				: column->wrap               ? ""
+				: column->wrap               ? (strlen(r->cell[c]) > 16 ? "w" : "")
 							     : "k");
 			svg_text(f, r->cell[c]);
 			fputs("</td>", f);

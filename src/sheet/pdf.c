@@ -3,6 +3,7 @@
 #include "sheet/pdf.h"
 
 #include <cairo-pdf.h>
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 #include <time.h>
@@ -163,7 +164,12 @@ static void head_and_foot(struct pdf *p, const char *name)
 		 p->setup.pages > 0 ? p->setup.pages : p->pages);
 	line(p, SIDE, low + 7.5 * MM, 0.8 * wide, false, true, SMALL, p->setup.verdict);
 	line_right(p, p->width - SIDE, low + 7.5 * MM, SMALL, page);
-	line(p, SIDE, low + 11 * MM, wide, false, false, 0.85 * SMALL, p->setup.caution);
+	/* whole on the narrowest paper: smaller rather than cut */
+	const double caution = lettering_width(p->setup.lettering, p->setup.caution,
+					       (struct lettering_style){0.85 * SMALL, false, false});
+
+	line(p, SIDE, low + 11 * MM, wide, false, false,
+	     0.85 * SMALL * fmin(1, 0.995 * wide / caution), p->setup.caution);
 	char job[80];
 
 	snprintf(job, sizeof job, "job %s, rafterproof %s", p->setup.fingerprint, RP_VERSION);

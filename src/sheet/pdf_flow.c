@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /* The blocks of a document on paper. */
+#include <math.h>
+
 #include "drawing/typeset.h"
 #include "sheet/flow.h"
 
@@ -11,7 +13,9 @@ static void heading(struct flow *f, const struct block *b)
 	const double size = first ? 1.35 * f->text : 1.1 * f->text;
 
 	flow_space(f, first ? 4 * MM : 2.5 * MM);
-	flow_need(f, first ? 36 * MM : 22 * MM);
+	/* two headings in a row stay together */
+	flow_need(f, (first ? 36 * MM : 22 * MM) +
+			     (b->next && b->next->kind == BLOCK_HEADING ? 10 * MM : 0));
 	if (first)
 		pdf_bookmark(f->pdf, b->text, f->room.y + f->y);
 	flow_text(f, (struct flow_style){.size = size, .bold = true}, b->text);
@@ -39,13 +43,15 @@ static void item(struct flow *f, const struct block *b)
 
 	if (b->kind == BLOCK_NUMBERED)
 		snprintf(mark, sizeof mark, "%d", b->level);
-	flow_need(f, 1.4 * f->text);
+	/* the mark goes where the text goes: as much as flow_text keeps together */
+	const double x = INDENT + (b->kind == BLOCK_NUMBERED ? 1 * MM : 0);
+	const double whole = flow_height(f, b->text, f->text, false, f->room.width - x);
+
+	flow_need(f, fmin(whole, 3.2 * f->text));
 	flow_put(f, mark, f->text, b->kind == BLOCK_NUMBERED,
 		 b->kind == BLOCK_NUMBERED ? 0 : 1.5 * MM, f->y, INDENT, false);
 	flow_text(f,
-		  (struct flow_style){.size = f->text,
-				      .x = INDENT + (b->kind == BLOCK_NUMBERED ? 1 * MM : 0)},
-		  b->text);
+		  (struct flow_style){.size = f->text, .x = x}, b->text);
 	flow_space(f, 0.6 * MM);
 }
 
@@ -132,9 +138,14 @@ static void step(struct flow *f, const struct step_line *s)
 {
 	const double clause = flow_width(f, s->clause, 0.84 * f->text, false) + 0.2 * MM;
 	const bool beside = clause < 0.55 * f->room.width;
+	const double small = 0.84 * f->text, wide = f->room.width - INDENT;
 	char equation[2048];
 
-	flow_need(f, 11 * MM);
+	snprintf(equation, sizeof equation, "%s = %s%s%s = %s", s->symbol, s->formula,
+		 *s->values ? " = " : "", s->values, s->result);
+	flow_need(f, 2 * f->text + flow_height(f, equation, 0.95 * f->text, false, wide) +
+			     (*s->where ? flow_height(f, s->where, small, false, wide) : 0) +
+			     (*s->status ? flow_height(f, s->status, small, false, wide) : 0));
 	if (beside)
 		flow_put(f, s->clause, 0.84 * f->text, false, f->room.width - clause,
 			 f->y + 0.4 * MM, clause, false);
@@ -145,8 +156,6 @@ static void step(struct flow *f, const struct step_line *s)
 		  s->title);
 	if (!beside)
 		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->clause);
-	snprintf(equation, sizeof equation, "%s = %s%s%s = %s", s->symbol, s->formula,
-		 *s->values ? " = " : "", s->values, s->result);
 	flow_text(f, (struct flow_style){.size = 0.95 * f->text, .x = INDENT}, equation);
 	if (*s->where)
 		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->where);
@@ -229,19 +238,48 @@ static void put(struct flow *f, const struct document *d, bool with_seal)
 /* The sheet that is sealed is one page if it can be: then its text is smaller, never below this. */
 #define SEALED_LEAST (2.5 * MM)
 
+/* Pages with text of that size, how full the last one is; 0: no trial could be made. */
+static int pages_with(const struct pdf *p, const struct document *d, const struct flow *as,
+		      double text, double *full)
+{
+	struct flow f = *as;
+
+	f.pdf = pdf_trial(p);
+	f.text = text;
+	if (!f.pdf)
+		return 0;
+	put(&f, d, as->beside);
+	*full = f.y / f.room.height;
+	const int pages = pdf_pages(f.pdf);
+
+	return pdf_end(f.pdf, NULL) == 0 ? pages : 0;
+}
+
 static double sealed_text(const struct pdf *p, const struct document *d, const struct flow *as)
 {
-	for (double text = FLOW_TEXT; text > SEALED_LEAST; text -= 0.1 * MM) {
-		struct flow f = *as;
+	double full;
 
-		f.pdf = pdf_trial(p);
-		f.text = text;
-		if (!f.pdf)
-			break;
-		put(&f, d, true);
-		const int pages = pdf_pages(f.pdf);
+	for (double text = FLOW_TEXT; text > SEALED_LEAST; text -= 0.1 * MM)
+		if (pages_with(p, d, as, text, &full) == 1)
+			return text;
+	return FLOW_TEXT;
+}
 
-		if (pdf_end(f.pdf, NULL) == 0 && pages == 1)
+/* A last page with little on it is saved if text a little smaller does it. */
+#define LITTLE 0.3
+#define SNUG_LEAST (0.93 * FLOW_TEXT)
+
+static double snug_text(const struct pdf *p, const struct document *d, const struct flow *as)
+{
+	double full, other;
+	const int pages = pages_with(p, d, as, FLOW_TEXT, &full);
+
+	if (pages < 2 || full > LITTLE)
+		return FLOW_TEXT;
+	for (double text = FLOW_TEXT; text > SNUG_LEAST; text -= 0.05 * MM) {
+		const int now = pages_with(p, d, as, text, &other);
+
+		if (now > 0 && now < pages)
 			return text;
 	}
 	return FLOW_TEXT;
@@ -256,7 +294,6 @@ void pdf_document(struct pdf *p, const struct document *d, const char *name, boo
 			 .text = FLOW_TEXT,
 			 .beside = with_seal};
 
-	if (with_seal)
-		f.text = sealed_text(p, d, &f);
+	f.text = with_seal ? sealed_text(p, d, &f) : snug_text(p, d, &f);
 	put(&f, d, with_seal);
 }

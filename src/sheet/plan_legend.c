@@ -132,11 +132,17 @@ static void symbols(struct legend *c)
 		}
 }
 
-static const char *zone_row(const struct sheet *s, enum zone zone)
+/* The zones drawn are the bare roof's; tilted collectors have others of the same names. */
+static bool tilted(const struct sheet *s)
+{
+	return s->r->wind.rule == WIND_TILTED;
+}
+
+static const char *zone_row(const struct sheet *s, enum zone zone, bool drawn)
 {
 	const struct zone_spacing *z = &s->pass->zone[zone];
 
-	if (s->r->passes == 0 || !z->present)
+	if (s->r->passes == 0 || !z->present || (drawn && tilted(s)))
 		return sheet_text(s, "zone %s", zone_text(zone));
 	if (!(z->spacing > 0))
 		return sheet_text(s, "zone %s: no spacing holds", zone_text(zone));
@@ -151,7 +157,7 @@ static void zones(struct legend *c)
 
 	if (s->r->shapes == 0)
 		return;
-	heading(c, "Wind zones, spacing of feet");
+	heading(c, tilted(s) ? "Wind zones of the bare roof" : "Wind zones, spacing of feet");
 	for (int i = 0; i < s->r->shapes; i++)
 		seen[s->r->shape[i].zone] = true;
 	for (int z = 0; z < (int)ZONE_COUNT; z++) {
@@ -159,8 +165,14 @@ static void zones(struct legend *c)
 
 		if (seen[z])
 			box_row(c, LAYER_ZONE, angle, plan_zone_hatch((enum zone)z, angle),
-				zone_row(s, (enum zone)z));
+				zone_row(s, (enum zone)z, true));
 	}
+	for (int z = 0; z < (int)ZONE_COUNT && tilted(s) && s->r->passes > 0; z++)
+		if (s->pass->zone[z].present) {
+			words(c, sheet_text(s, "tilted, Fig. 29.4-7: %s",
+					    zone_row(s, (enum zone)z, false)));
+			c->y -= LINE;
+		}
 }
 
 /* Four steps of a round length, black and white. */

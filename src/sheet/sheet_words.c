@@ -233,10 +233,18 @@ void words_checklist(const struct sheet *s, struct document *d)
 	document_add(d, BLOCK_HEADING, 1, "Water");
 	box(d, document_text(d, "Covering is %s, in %d layer%s, sound.", s->job->roof.covering,
 			     s->job->roof.layers, s->job->roof.layers == 1 ? "" : "s"));
-	box(d, "Each flashing lies under the course above and over the course below; sealant is "
-	       "nowhere the only barrier.");
-	box(d, "Joints of the covering stay clear of the plates' sides; loosened pieces are "
-	       "fastened and bonded again.");
+	if (isnan(s->job->roof.course_exposure)) {
+		box(d, "Each flashing is joined to the covering as the notes and the covering's maker "
+		       "say; water from above has a free way past it; sealant is nowhere the only "
+		       "barrier.");
+		if (sheet_on_seams(s->job))
+			box(d, "No foot makes a hole: the pans are whole, no seam dented or opened.");
+	} else {
+		box(d, "Each flashing lies under the course above and over the course below; sealant "
+		       "is nowhere the only barrier.");
+		box(d, "Joints of the covering stay clear of the plates' sides; loosened pieces are "
+		       "fastened and bonded again.");
+	}
 	if (s->job->pipes > 0) {
 		box(d, "Pipes: sleeve, boot for the temperature, rain cap, insulation whole and "
 		       "covered from the sun; the sensor's cable flashed too.");
