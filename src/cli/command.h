@@ -43,7 +43,7 @@ enum exit_status {
 	  "List what a job file may hold, or explain one field.")                                  \
 	C(fastener, OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(OUTPUT),                    \
 	  "uplift=FORCE species=GROUP [key=value]... [--units us|si] [--width N] [-o FILE]",       \
-	  "Say which lag screws hold a load on one foot, and what a hole off the centre does.")    \
+	  "Say which screws or bolts hold a load on one foot, and what a hole off the centre does.")   \
 	C(compare,                                                                                 \
 	  OPTION_BIT(SET) | OPTION_BIT(WIDTH) | OPTION_BIT(UNITS) | OPTION_BIT(CODES) |            \
 	          OPTION_BIT(OUTPUT),                                                              \
