@@ -8,41 +8,8 @@
 #include "check/rafter_whole.h"
 #include "check/rail.h"
 #include "check/rail_pattern.h"
+#include "sample_rafter.h"
 #include "sample_run.h"
-
-/* A bare rafter on a roof that slopes by theta: spans of `span` over a run of `run`, tails `over`
- * long, no dead load. */
-static struct job bare(double span, double run, double over)
-{
-	struct job job = sample_job();
-
-	job.building.form = FORM_MONOSLOPE;
-	job.building.width = run;
-	job.building.eave_overhang = over;
-	job.framing.span = span;
-	job.roof.dead_load = 0;
-	return job;
-}
-
-static void lay(struct context *c, struct result *r, const struct job *job, double theta,
-		struct rafter_whole *w)
-{
-	static struct pass none;
-
-	memset(c, 0, sizeof *c);
-	memset(r, 0, sizeof *r);
-	c->job = job;
-	c->r = r;
-	c->theta = theta;
-	c->cos_theta = cos(theta);
-	c->sin_theta = sin(theta);
-	r->frames = 1;
-	r->frame_x[0] = 1;
-	r->plane_length = 10;
-	r->plane_slope = (job->building.width + 2 * job->building.eave_overhang) / c->cos_theta;
-	r->array = (struct rectangle){5, 1, 6, 2};
-	rafter_whole_lay(c, &none, 0, w);
-}
 
 /* The earthquake on one bare rafter: the roof's weight times D + Ev 0.2 SDS, and the feet by the
  * step of the foot. */
@@ -119,9 +86,9 @@ static void test_quake_rail(void **state)
 		    0); /* no ASD combination in the list of tested values */
 }
 
-/* Partial snow with the earthquake. On a rail of three equal spans 1.0 of snow in pairs brings 0.10833 w
-   L^2 (as 1/15 + 1/20 - 1/120) and what is even, the weight shaken, 0.1 w L^2: at a slope of none,
-   1.14 d even beside the snow. */
+/* Partial snow with the earthquake. On a rail of three equal spans 1.0 of snow in pairs brings
+   0.10833 w L^2 (as 1/15 + 1/20 - 1/120) and what is even, the weight shaken, 0.1 w L^2: at a slope
+   of none, 1.14 d even beside the snow. */
 static void test_quake_partial_rail(void **state)
 {
 	static struct context c;
@@ -186,8 +153,11 @@ static void test_quake_partial_rafter(void **state)
 						 .tributary_width = 1,
 						 .tributary_depth = 1.2};
 	for (int half = 0; half <= 1; half++) {
-		const struct rafter_case k = {
-			.k = &E, .array = true, .quake = 1, .roof_snow = 900, .snow_off = half ? 0.5 : 0};
+		const struct rafter_case k = {.k = &E,
+					      .array = true,
+					      .quake = 1,
+					      .roof_snow = 900,
+					      .snow_off = half ? 0.5 : 0};
 		const double snow = 0.75 * 1200 * (half ? 0.5 : 1);
 
 		rafter_load(&c, &pass, &whole.piece[0], &k, &l);
@@ -201,7 +171,8 @@ static void test_quake_partial_rafter(void **state)
 	assert_near(normal[1], normal[0], 1e-12);
 }
 
-/* Strong enough, it is the earthquake with partial snow that governs a rafter over an inner support. */
+/* Strong enough, it is the earthquake with partial snow that governs a rafter over an inner
+ * support. */
 static void test_quake_partial_governs(void **state)
 {
 	struct job job = snowy();

@@ -9,41 +9,8 @@
 #include "check/rafter_mesh.h"
 #include "check/rafter_whole.h"
 #include "check/rail_pattern.h"
+#include "sample_rafter.h"
 #include "sample_run.h"
-
-/* A bare rafter on a roof that slopes by theta: spans of `span` over a run of `run`, tails `over`
- * long, no dead load. */
-static struct job bare(double span, double run, double over)
-{
-	struct job job = sample_job();
-
-	job.building.form = FORM_MONOSLOPE;
-	job.building.width = run;
-	job.building.eave_overhang = over;
-	job.framing.span = span;
-	job.roof.dead_load = 0;
-	return job;
-}
-
-static void lay(struct context *c, struct result *r, const struct job *job, double theta,
-		struct rafter_whole *w)
-{
-	static struct pass none;
-
-	memset(c, 0, sizeof *c);
-	memset(r, 0, sizeof *r);
-	c->job = job;
-	c->r = r;
-	c->theta = theta;
-	c->cos_theta = cos(theta);
-	c->sin_theta = sin(theta);
-	r->frames = 1;
-	r->frame_x[0] = 1;
-	r->plane_length = 10;
-	r->plane_slope = (job->building.width + 2 * job->building.eave_overhang) / c->cos_theta;
-	r->array = (struct rectangle){5, 1, 6, 2};
-	rafter_whole_lay(c, &none, 0, w);
-}
 
 /* Moments at the supports under `snow` (Pa on plan), less off[] on each piece. */
 static struct beam_forces solved(struct context *c, const struct rafter_whole *w, double snow,
@@ -342,7 +309,8 @@ static void test_tail_bow(void **state)
 	job.framing.span = job.building.width / 2;
 	job.collector.lower = 0;
 	const struct result *r = run(&job);
-	const double cosine = cos(job.roof.pitch), a = IN(24) / cosine, L = job.framing.span / cosine;
+	const double cosine = cos(job.roof.pitch), a = IN(24) / cosine,
+		     L = job.framing.span / cosine;
 	const double EI = 1.4e6 * LB(1) / (IN(1) * IN(1)) * IN(1.5) * pow(IN(5.5), 3) / 12;
 	int looked = 0;
 
@@ -381,7 +349,8 @@ static void test_tail_only_where_loaded(void **state)
 		    1e-6);
 }
 
-/* Net coefficients that the user read replace the figure of one source, which is named without them. */
+/* Net coefficients that the user read replace the figure of one source, which is named without
+ * them. */
 static void test_tail_entered(void **state)
 {
 	static const char *const zones[] = {"1", "2e", "2n", "2r", "3e", "3r", "down"};
@@ -445,16 +414,11 @@ static void test_drift_entered(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(test_by_hand),
-		cmocka_unit_test(test_second_method),
-		cmocka_unit_test(test_patterns),
-		cmocka_unit_test(test_where_spared),
-		cmocka_unit_test(test_partial_grows),
-		cmocka_unit_test(test_tail_uplift),
-		cmocka_unit_test(test_tail_bow),
-		cmocka_unit_test(test_tail_only_where_loaded),
-		cmocka_unit_test(test_tail_entered),
-		cmocka_unit_test(test_drift_entered),
+		cmocka_unit_test(test_by_hand),       cmocka_unit_test(test_second_method),
+		cmocka_unit_test(test_patterns),      cmocka_unit_test(test_where_spared),
+		cmocka_unit_test(test_partial_grows), cmocka_unit_test(test_tail_uplift),
+		cmocka_unit_test(test_tail_bow),      cmocka_unit_test(test_tail_only_where_loaded),
+		cmocka_unit_test(test_tail_entered),  cmocka_unit_test(test_drift_entered),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -10,31 +10,11 @@
 #include "detail/scene.h"
 #include "drawing/svg.h"
 #include "near.h"
+#include "sample_library.h"
 
 #define IN(x) ((x)*M_PER_IN)
 
-static struct guide_library *lib;
-static struct lettering *letters;
 static const char *const of[] = {"foot", "pipe"}, *const view[] = {"section", "plan"};
-
-static int set_up(void **state)
-{
-	static struct problem_list problems;
-	bool missing;
-
-	(void)state;
-	lib = guide_open(getenv("GUIDE_LIBRARY"), &problems);
-	letters = lettering_create(&missing);
-	return lib && letters ? 0 : -1;
-}
-
-static int tear_down(void **state)
-{
-	(void)state;
-	guide_close(lib);
-	lettering_destroy(letters);
-	return 0;
-}
 
 static struct drawing *draw(const char *key, int o, int v, const struct guide_sizes *sizes,
 			    enum unit_system units)
@@ -142,8 +122,7 @@ static void every_drawing_is_good(void **state)
 
 			if (there != (page.use != GUIDE_USE_REFUSED))
 				fail_msg("%s: %s", page.key,
-					 there ? "a refusal with a drawing"
-					       : "no drawing");
+					 there ? "a refusal with a drawing" : "no drawing");
 			if (!there)
 				continue;
 			want_good(page.key, k / 2, k % 2, NULL, SYSTEM_US);

@@ -9,30 +9,9 @@
 
 #include "detail/scene.h"
 #include "near.h"
+#include "sample_library.h"
 
 #define IN(x) ((x)*M_PER_IN)
-
-static struct guide_library *lib;
-static struct lettering *letters;
-
-static int set_up(void **state)
-{
-	static struct problem_list problems;
-	bool missing;
-
-	(void)state;
-	lib = guide_open(getenv("GUIDE_LIBRARY"), &problems);
-	letters = lettering_create(&missing);
-	return lib && letters ? 0 : -1;
-}
-
-static int tear_down(void **state)
-{
-	(void)state;
-	guide_close(lib);
-	lettering_destroy(letters);
-	return 0;
-}
 
 static struct guide_sizes at_pitch(double rise)
 {
