@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* Roof coefficients of 7-16 and 7-22 beside a transcription of Figs. 30.3-2A to 2G (open source,
+/* Roof coefficients of 7-16 and 7-22 beside a copy of Figs. 30.3-2A to 2G (open source,
    read off the charts): what is used alone meets it at every point, or lies outside it. */
 #include "table/lookup_wind.h"
 

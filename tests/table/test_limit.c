@@ -128,7 +128,7 @@ enum { OVERHANGS_7_16 = 28 };
 #define GABLE WIND_OVERHANG_FORM_GABLE
 #define HIP WIND_OVERHANG_FORM_HIP
 
-/* 7-16 Figs. 30.3-2B to 2G, overhangs, as one transcription (open source) reads them: slope, zones that share
+/* 7-16 Figs. 30.3-2B to 2G, overhangs, as one copy (open source) reads them: slope, zones that share
    a line, its ends. */
 static void overhangs_7_16(void **state)
 {

@@ -269,7 +269,7 @@ static void order(void **state)
 	assert_int_equal(TABLE_LUMBER_4B_COUNT, 53);
 }
 
-/* Column sums of the transcriptions of Tables 4A and 4B, added apart from the table files. */
+/* Column sums of the copies of Tables 4A and 4B, added apart from the table files. */
 static void sums(void **state)
 {
 	double a[8] = {0}, b[8] = {0};

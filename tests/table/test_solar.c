@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 /* (GCrn)nom of ASCE/SEI 7-16 Fig. 29.4-7, typed a second time; and its lines against the equations
-   of a public transcription (slopes per decade of An). */
+   of a public copy (slopes per decade of An). */
 #include "table/lookup_solar.h"
 
 #include <math.h>
@@ -18,7 +18,7 @@ static const struct {
 	{0, "2", {2.0, 0.45, 0.15}, -0.574293, 1.25969, -0.3},
 	{0, "3", {2.3, 0.50, 0.15}, -0.666921, 1.445, -0.3501},
 	{15, "1", {2.0, 0.56, 0.30}, -0.533537, 1.2608, -0.2595},
-	/* the transcription begins this line at 2.88: -0.82624 there */
+	/* the copy begins this line at 2.88: -0.82624 there */
 	{15, "2", {2.9, 0.65, 0.40}, -0.8337, 1.325, -0.25008},
 	{15, "3", {3.5, 0.80, 0.50}, -1.000382, 1.61, -0.3},
 };

@@ -3,7 +3,7 @@
    S1 Snow Loads: Guide to the Snow Load Provisions of ASCE 7-10 (ASCE Press), Example 4-3.
    S2 engineering article that compares snow drift of ASCE 7-16 and 7-22 at a roof step, Washington
    DC. S5 public permit file (California city): 10 percent lateral check. S6 test datum of an
-   open-source transcription of ASCE 7-16. S7 consultant newsletter on thermal factors of ASCE 7-22.
+   open-source copy of ASCE 7-16. S7 consultant newsletter on thermal factors of ASCE 7-22.
    C1 to C4, the table of Cs and the drift heights of 7-22 are no publication: they were computed
    apart from this program by the clauses named beside them, by hand. */
 #include "near.h"

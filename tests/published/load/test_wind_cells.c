@@ -143,8 +143,8 @@ static void height_exposure_factors(void **state)
    remembered curve to 0.1 psf. Three lines do not: from 50 ft2 on the cells fall faster than the
    curve (ends at some 238 in place of 250 ft2, 242 in place of 300, 142 in place of 150). There the
    curve lies on the safe side, by up to 0.27 psf of 9.1; `apart` holds how far. One of the two
-   recollections is wrong in these lines; a transcription of the figures has 250, 300 and 150. A fourth,
-   2n and 3r over 27 degrees, ends at -1.23, as that transcription reads, in place of -1.20. */
+   recollections is wrong in these lines; a copy of the figures has 250, 300 and 150. A fourth,
+   2n and 3r over 27 degrees, ends at -1.23, as that copy reads, in place of -1.20. */
 struct remembered {
 	double theta_deg;
 	enum wind_roof roof;

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 /* Span tables of the International Residential Code, cells as printed (feet, inches). Read from one
-   transcription (rafters; two for 30 psf) and from a scan of the page (ceiling joists).
+   copy (rafters; two for 30 psf) and from a scan of the page (ceiling joists).
 
    These cells are made with the present design values. Not held here: the rafter table of IBC-2018,
    Table 2308.7.2(2), comes out only with values of 1991 (Douglas Fir-Larch Select Structural 1450,

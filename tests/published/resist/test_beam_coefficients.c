@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 /* Uniform load on equal spans: the coefficients of elastic beam theory as handbooks print them
    (also in the Aluminum Design Manual 2015, Part VI, beam formulas), and the bending strength of
-   rail alloys (Aluminum Design Manual 2015, Part I, Tables A.3.3; one transcription). Tolerance:
+   rail alloys (Aluminum Design Manual 2015, Part I, Tables A.3.3; one copy). Tolerance:
    half the last printed digit. */
 #include "near.h"
 #include "resist/aluminium.h"
