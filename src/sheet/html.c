@@ -33,6 +33,10 @@ static const char style[] =
 	"svg{display:block;width:100%;min-width:60rem;height:auto}\n"
 	"@media(max-width:62rem){.drawing::before{content:'Wider than this screen: push it "
 	"sideways.';display:block;position:sticky;left:0;font-size:.85rem}}\n"
+	/* a grey edge where a table goes on to the right */
+	"@media screen and (max-width:62rem){.scroll{background:linear-gradient(90deg,transparent,"
+	"#fff 70%) right/2rem 100% no-repeat local,linear-gradient(90deg,transparent,#999) "
+	"right/.6rem 100% no-repeat scroll}}\n"
 	"@media(max-width:36rem){.w{min-width:9rem}.drawing svg{min-width:76rem}dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
 	"@page wide{size:landscape}@media print{section{break-before:page}"
 	"#sheet-1{break-before:auto}.wide{page:wide}.drawing svg{min-width:0;max-height:6.3in}"
