@@ -1,12 +1,10 @@
 /* SPDX-License-Identifier: MIT */
 #include <stdio.h>
 #include <stdlib.h>
-#include <string.h>
 
 #include "check/check.h"
-#include "cli/command.h"
 #include "cli/data_dir.h"
-#include "job/job_read.h"
+#include "cli/job_open.h"
 #include "report/check_report.h"
 #include "report/flashing_notes.h"
 #include "report/json_check.h"
@@ -18,36 +16,6 @@ struct room {
 	struct check_workspace workspace;
 	char details[OUTPUT_PATH_MAX];
 };
-
-static enum exit_status status_of(enum verdict v)
-{
-	switch (v) {
-	case HOLDS:
-		return EXIT_HOLDS;
-	case DOES_NOT_HOLD:
-		return EXIT_DOES_NOT_HOLD;
-	case NEEDS_ENGINEER:
-		return EXIT_NEEDS_ENGINEER;
-	}
-	return EXIT_MACHINE;
-}
-
-/* --units is one override more, before the others, so that --set job.units has the last word. */
-static bool read_job(struct room *room, const struct options *o, struct problem_list *problems)
-{
-	const char *set[SET_MAX + 2];
-	char holes[32];
-	size_t n = 0;
-
-	if (o->units_given)
-		set[n++] = o->units == SYSTEM_SI ? "job.units=si" : "job.units=us";
-	if (o->holes > 0) {
-		snprintf(holes, sizeof holes, "mount.holes=%d", o->holes);
-		set[n++] = holes;
-	}
-	memcpy(set + n, o->set, o->sets * sizeof *set);
-	return job_read_file(o->word[0], set, n + o->sets, &room->job, problems);
-}
 
 static int write_json(FILE *f, const void *what)
 {
@@ -84,7 +52,7 @@ static bool attachment_exists(const struct result *r, int number)
 static enum exit_status check(struct room *room, const struct command *c, const struct options *o,
                               struct problem_list *problems)
 {
-	if (!read_job(room, o, problems))
+	if (!job_open(o, &room->job, problems))
 		return EXIT_INPUT;
 	check_run(&room->job, &room->result, &room->workspace);
 	if (o->attachment > 0 && !attachment_exists(&room->result, o->attachment))
@@ -92,7 +60,7 @@ static enum exit_status check(struct room *room, const struct command *c, const 
 		                       "the number of an attachment of this job");
 	const enum exit_status written = write_report(room, o, problems);
 
-	return written == EXIT_HOLDS ? status_of(room->result.verdict) : written;
+	return written == EXIT_HOLDS ? verdict_status(room->result.verdict) : written;
 }
 
 enum exit_status command_check(const struct command *c, const struct options *o,

@@ -2,8 +2,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "cli/command.h"
-#include "job/job_read.h"
+#include "cli/job_open.h"
 #include "load/loading_code.h"
 #include "report/compare_report.h"
 
@@ -40,17 +39,6 @@ static bool read_codes(const char *text, struct room *room)
 	return room->count >= 2;
 }
 
-static bool read_job(struct room *room, const struct options *o, struct problem_list *problems)
-{
-	const char *set[SET_MAX + 1];
-	size_t n = 0;
-
-	if (o->units_given)
-		set[n++] = o->units == SYSTEM_SI ? "job.units=si" : "job.units=us";
-	memcpy(set + n, o->set, o->sets * sizeof *set);
-	return job_read_file(o->word[0], set, n + o->sets, &room->job, problems);
-}
-
 static enum exit_status compare(struct room *room, const struct command *c, const struct options *o,
 				struct problem_list *problems)
 {
@@ -58,7 +46,7 @@ static enum exit_status compare(struct room *room, const struct command *c, cons
 		return command_misused(
 			c, problems, o->codes,
 			"two or three of asce7-10, asce7-16, asce7-22, with commas between");
-	if (!read_job(room, o, problems))
+	if (!job_open(o, &room->job, problems))
 		return EXIT_INPUT;
 	compare_editions(&room->job, room->edition, room->count, &room->workspace, room->view);
 	const struct comparison comparison = {&room->job, room->count, room->view};

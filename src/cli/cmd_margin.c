@@ -1,9 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <stdlib.h>
-#include <string.h>
 
-#include "cli/command.h"
-#include "job/job_read.h"
+#include "cli/job_open.h"
 #include "report/margin_report.h"
 
 struct room {
@@ -12,23 +10,12 @@ struct room {
 	struct margin margin;
 };
 
-static bool read_job(struct room *room, const struct options *o, struct problem_list *problems)
-{
-	const char *set[SET_MAX + 1];
-	size_t n = 0;
-
-	if (o->units_given)
-		set[n++] = o->units == SYSTEM_SI ? "job.units=si" : "job.units=us";
-	memcpy(set + n, o->set, o->sets * sizeof *set);
-	return job_read_file(o->word[0], set, n + o->sets, &room->job, problems);
-}
-
 static enum exit_status margin(struct room *room, const struct options *o,
 			       struct problem_list *problems)
 {
 	const struct margin_view view = {&room->job, &room->margin};
 
-	if (!read_job(room, o, problems))
+	if (!job_open(o, &room->job, problems))
 		return EXIT_INPUT;
 	margin_find(&room->job, &room->workspace, &room->margin);
 	if (o->json)

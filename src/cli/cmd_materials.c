@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "cli/job_open.h"
 #include "cli/job_run.h"
 #include "report/caution.h"
 #include "sheet/json_sheets.h"
@@ -38,7 +39,7 @@ enum exit_status command_materials(const struct command *c, const struct options
 		return status;
 	status = list(run, o, problems);
 	if (status == EXIT_HOLDS)
-		status = job_run_verdict(run);
+		status = verdict_status(run->result.verdict);
 	job_run_close(run);
 	return status;
 }

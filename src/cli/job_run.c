@@ -5,23 +5,11 @@
 #include <string.h>
 
 #include "cli/data_dir.h"
+#include "cli/job_open.h"
 #include "drawing/dxf.h"
 #include "drawing/svg.h"
-#include "job/job_read.h"
 #include "report/caution.h"
 #include "sheet/json_sheets.h"
-
-/* --units is one override more, before the others, so that --set job.units has the last word. */
-static bool read_job(struct job_run *run, const struct options *o, struct problem_list *problems)
-{
-	const char *set[SET_MAX + 1];
-	size_t n = 0;
-
-	if (o->units_given)
-		set[n++] = o->units == SYSTEM_SI ? "job.units=si" : "job.units=us";
-	memcpy(set + n, o->set, o->sets * sizeof *set);
-	return job_read_file(o->word[0], set, n + o->sets, &run->job, problems);
-}
 
 /* Seconds since 1970 by which a reproducible build dates its files; nothing else gives a date. */
 static long long build_date(void)
@@ -53,7 +41,7 @@ static enum exit_status open_all(struct job_run *run, const struct options *o,
 {
 	struct problem_list unseen = {.count = 0};
 
-	if (!read_job(run, o, problems) ||
+	if (!job_open(o, &run->job, problems) ||
 	    (o->prices && !prices_read_file(o->prices, material_keys(), &run->prices, problems)))
 		return EXIT_INPUT;
 	if (!open_letters(run, problems))
@@ -101,19 +89,6 @@ void job_run_close(struct job_run *run)
 	guide_close(run->library);
 	lettering_destroy(run->lettering);
 	free(run);
-}
-
-enum exit_status job_run_verdict(const struct job_run *run)
-{
-	switch (run->result.verdict) {
-	case HOLDS:
-		return EXIT_HOLDS;
-	case DOES_NOT_HOLD:
-		return EXIT_DOES_NOT_HOLD;
-	case NEEDS_ENGINEER:
-		return EXIT_NEEDS_ENGINEER;
-	}
-	return EXIT_MACHINE;
 }
 
 enum file_kind file_kind_of(const char *name)
@@ -196,5 +171,5 @@ enum exit_status job_run_write(struct job_run *run, struct sheet_set *set, const
 	const enum exit_status told = written ? tell(run, set, c, o, problems) : EXIT_MACHINE;
 
 	sheets_close(set);
-	return told == EXIT_HOLDS ? job_run_verdict(run) : told;
+	return told == EXIT_HOLDS ? verdict_status(run->result.verdict) : told;
 }

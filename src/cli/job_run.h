@@ -28,8 +28,6 @@ struct job_run {
 struct job_run *job_run_open(const struct command *c, const struct options *o,
 			     struct problem_list *problems, enum exit_status *status);
 void job_run_close(struct job_run *run);
-/* The exit status that stands for the verdict. */
-enum exit_status job_run_verdict(const struct job_run *run);
 
 /* What a file name ends in. */
 enum file_kind { FILE_OTHER, FILE_SVG, FILE_DXF, FILE_PDF, FILE_HTML };
