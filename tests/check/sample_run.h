@@ -3,6 +3,8 @@
 #ifndef RP_TESTS_SAMPLE_RUN_H
 #define RP_TESTS_SAMPLE_RUN_H
 
+#include <math.h>
+
 #include "check/check.h"
 #include "near.h"
 #include "sample_job.h"
@@ -20,12 +22,30 @@ static inline const struct pass *judged(const struct result *r)
 	return &r->pass[r->judged];
 }
 
+static inline int count(const struct result *r, enum remark_id id)
+{
+	int n = 0;
+
+	for (int i = 0; i < r->remarks; i++)
+		n += r->remark[i].id == id;
+	return n;
+}
+
 static inline bool has(const struct result *r, enum remark_id id)
 {
-	for (int i = 0; i < r->remarks; i++)
-		if (r->remark[i].id == id)
-			return true;
-	return false;
+	return count(r, id) > 0;
+}
+
+/* The largest ratio of one check over all feet that are rated. */
+static inline double worst(const struct result *r, enum check_id id)
+{
+	const struct pass *p = judged(r);
+	double ratio = 0;
+
+	for (int i = 0; i < p->attachments; i++)
+		if (p->attachment[i].check[id].rated)
+			ratio = fmax(ratio, p->attachment[i].check[id].ratio);
+	return ratio;
 }
 
 static inline double said(const struct result *r, enum remark_id id, int value)

@@ -4,11 +4,10 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "check/check.h"
-#include "near.h"
-#include "sample_job.h"
+#include "sample_run.h"
 
-static struct result *run(const struct job *job)
+/* With remedies. */
+static struct result *full(const struct job *job)
 {
 	static struct result r;
 	static struct check_workspace w;
@@ -17,25 +16,12 @@ static struct result *run(const struct job *job)
 	return &r;
 }
 
-static const struct pass *judged(const struct result *r)
-{
-	return &r->pass[r->judged];
-}
-
-static bool has(const struct result *r, enum remark_id id)
-{
-	for (int i = 0; i < r->remarks; i++)
-		if (r->remark[i].id == id)
-			return true;
-	return false;
-}
-
 /* At 18 ft in exposure B, 115 mph, by hand: Kz = 2.01 (18/1200)^(2/7) = 0.605, qh = 0.00256 x 0.605 x 0.85 x 115^2 = 17.4. */
 static void test_velocity(void **state)
 {
 	(void)state;
 	const struct job job = sample_job();
-	const struct result *r = run(&job);
+	const struct result *r = full(&job);
 
 	assert_within(r->wind.Kz, 0.605, 0.0005);
 	assert_within(r->wind.qh, PSF(17.4), PSF(0.05));
@@ -47,7 +33,7 @@ static void test_zone_width(void **state)
 	(void)state;
 	const struct job job = sample_job();
 
-	assert_near(run(&job)->wind.a, FT(3), 1e-12);
+	assert_near(full(&job)->wind.a, FT(3), 1e-12);
 }
 
 /* Every newton on the array comes down somewhere: reactions of each line add up to its load. */
@@ -55,7 +41,7 @@ static void test_reactions_balance(void **state)
 {
 	(void)state;
 	const struct job job = sample_job();
-	const struct pass *p = judged(run(&job));
+	const struct pass *p = judged(full(&job));
 
 	for (int l = 0; l < p->lines; l++) {
 		double sum = 0;
@@ -72,13 +58,13 @@ static void test_flush_conditions(void **state)
 {
 	(void)state;
 	struct job job = sample_job();
-	const struct result *r = run(&job);
+	const struct result *r = full(&job);
 
 	assert_false(r->wind.gammaa_allowed);
 	assert_true(has(r, REMARK_FLUSH_LOST));
 	job.collector.length = FT(5);
 	job.collector.width = FT(3);
-	r = run(&job);
+	r = full(&job);
 	assert_true(r->wind.gammaa_allowed);
 	assert_false(has(r, REMARK_FLUSH_LOST));
 }
@@ -102,7 +88,7 @@ static void test_more_wind_never_lowers_uplift(void **state)
 	job.mount.spacing = IN(48);
 	for (int V = 95; V <= 180; V += 5) {
 		job.site.wind_speed = MPH(V);
-		const double now = worst_uplift(run(&job));
+		const double now = worst_uplift(full(&job));
 
 		assert_true(now >= before);
 		before = now;
@@ -118,7 +104,7 @@ static void test_more_wind_never_needs_fewer_feet(void **state)
 
 	for (int V = 95; V <= 180; V += 5) {
 		job.site.wind_speed = MPH(V);
-		const struct result *r = run(&job);
+		const struct result *r = full(&job);
 
 		if (!judged(r)->holds)
 			break;
@@ -139,13 +125,13 @@ static void test_mirror(void **state)
 	job.framing.first = IN(9); /* 42 ft of roof: rafters at 9 in ... 41 ft 1 in; the last is 11 in from the far edge */
 	struct result *left = malloc(sizeof *left);
 
-	*left = *run(&job);
+	*left = *full(&job);
 	const double length = left->plane_length;
 	const double last = left->rafter_x[left->rafters - 1];
 
 	job.collector.left = length - left->array.x1;
 	job.framing.first = length - last;
-	const struct result *right = run(&job);
+	const struct result *right = full(&job);
 	const struct pass *a = &left->pass[left->judged], *b = judged(right);
 
 	assert_int_equal(a->attachments, b->attachments);
@@ -172,7 +158,7 @@ static void test_more_snow(void **state)
 	job.mount.spacing = IN(32);
 	for (int pg = 0; pg <= 80; pg += 5) {
 		job.site.ground_snow = PSF(pg);
-		const struct pass *p = judged(run(&job));
+		const struct pass *p = judged(full(&job));
 		double d = 0, s = 0;
 
 		for (int i = 0; i < p->attachments; i++) {
@@ -190,10 +176,10 @@ static void test_fluid_does_not_hold_down(void **state)
 {
 	(void)state;
 	struct job job = sample_job();
-	const double with = worst_uplift(run(&job));
+	const double with = worst_uplift(full(&job));
 
 	job.collector.filled_weight = LB(150);
-	assert_near(worst_uplift(run(&job)), with, 1e-15);
+	assert_near(worst_uplift(full(&job)), with, 1e-15);
 }
 
 static void test_reasons_for_an_engineer(void **state)
@@ -202,32 +188,32 @@ static void test_reasons_for_an_engineer(void **state)
 	struct job job = sample_job();
 
 	job.framing.kind = FRAMING_TRUSS;
-	assert_int_equal(run(&job)->verdict, NEEDS_ENGINEER);
-	assert_true(has(run(&job), REMARK_NOT_RAFTER));
+	assert_int_equal(full(&job)->verdict, NEEDS_ENGINEER);
+	assert_true(has(full(&job), REMARK_NOT_RAFTER));
 	job = sample_job();
 	job.building.mean_roof_height = FT(60);
-	assert_false(has(run(&job), REMARK_HEIGHT));
+	assert_false(has(full(&job), REMARK_HEIGHT));
 	job.building.mean_roof_height = FT(60.01);
-	assert_true(has(run(&job), REMARK_HEIGHT));
+	assert_true(has(full(&job), REMARK_HEIGHT));
 	job = sample_job();
 	job.site.topography = TOPOGRAPHY_UNSURE;
-	assert_int_equal(run(&job)->verdict, NEEDS_ENGINEER);
+	assert_int_equal(full(&job)->verdict, NEEDS_ENGINEER);
 	job = sample_job();
 	job.building.form = FORM_OTHER;
-	assert_true(has(run(&job), REMARK_FORM));
+	assert_true(has(full(&job), REMARK_FORM));
 	job = sample_job();
 	job.roof.layers = 2;
-	assert_int_equal(run(&job)->verdict, NEEDS_ENGINEER);
+	assert_int_equal(full(&job)->verdict, NEEDS_ENGINEER);
 	job = sample_job();
 	job.framing.ties = ANSWER_NO;
-	assert_true(has(run(&job), REMARK_RIDGE));
+	assert_true(has(full(&job), REMARK_RIDGE));
 	job.framing.ridge = RIDGE_BEAM;
-	assert_false(has(run(&job), REMARK_RIDGE));
+	assert_false(has(full(&job), REMARK_RIDGE));
 	job = sample_job();
 	job.collector.tilt = 2 * RAD_PER_DEG;
-	assert_false(has(run(&job), REMARK_TILTED));
+	assert_false(has(full(&job), REMARK_TILTED));
 	job.collector.tilt = 2.1 * RAD_PER_DEG;
-	assert_true(has(run(&job), REMARK_TILTED));
+	assert_true(has(full(&job), REMARK_TILTED));
 }
 
 /* A standoff whose lever arm nobody knows cannot be proved. */
@@ -237,7 +223,7 @@ static void test_lever_arm(void **state)
 	struct job job = sample_job();
 
 	job.mount.lever_arm = (double)NAN;
-	const struct result *r = run(&job);
+	const struct result *r = full(&job);
 
 	assert_int_equal(r->verdict, NEEDS_ENGINEER);
 	assert_true(has(r, REMARK_LEVER_ARM));
@@ -261,7 +247,7 @@ static void test_entered_coefficient(void **state)
 	strcpy(job.coefficient[job.coefficients].zone, "down");
 	job.coefficient[job.coefficients].GCp = 0.5;
 	job.coefficient[job.coefficients++].area = 0.1;
-	const struct result *r = run(&job);
+	const struct result *r = full(&job);
 
 	assert_int_equal(r->passes, 1);
 	assert_true(has(r, REMARK_COEFFICIENT_ENTERED));
@@ -276,8 +262,8 @@ static void test_repeatable(void **state)
 	const struct job job = sample_job();
 	struct result *first = calloc(1, sizeof *first);
 
-	memcpy(first, run(&job), sizeof *first);
-	const struct result *again = run(&job);
+	memcpy(first, full(&job), sizeof *first);
+	const struct result *again = full(&job);
 
 	assert_int_equal(first->verdict, again->verdict);
 	assert_int_equal(first->remarks, again->remarks);
@@ -295,14 +281,14 @@ static void test_remedy_spacing(void **state)
 
 	job.mount.max_spacing = (double)NAN;
 	job.mount.spacing = IN(80);
-	const struct result *r = run(&job);
+	const struct result *r = full(&job);
 
 	assert_int_equal(judged(r)->holds, false);
 	assert_true(has(r, REMARK_REMEDY_SPACING));
 	for (int i = 0; i < r->remarks; i++)
 		if (r->remark[i].id == REMARK_REMEDY_SPACING)
 			job.mount.spacing = r->remark[i].value[0];
-	assert_true(judged(run(&job))->holds);
+	assert_true(judged(full(&job))->holds);
 }
 
 int main(void)

@@ -4,26 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "check/check.h"
-#include "near.h"
-#include "sample_job.h"
-
-static struct result *run(const struct job *job)
-{
-	static struct result r;
-	static struct check_workspace w;
-
-	check_run(job, &r, &w);
-	return &r;
-}
-
-static bool has(const struct result *r, enum remark_id id)
-{
-	for (int i = 0; i < r->remarks; i++)
-		if (r->remark[i].id == id)
-			return true;
-	return false;
-}
+#include "sample_run.h"
 
 /* No overhang, so the roof's own figures alone count. */
 static struct job house(enum edition code, enum roof_form form, double degrees)

@@ -3,45 +3,10 @@
 #include <math.h>
 #include <string.h>
 
-#include "check/check.h"
 #include "check/fastener_table.h"
-#include "near.h"
-#include "sample_job.h"
+#include "sample_run.h"
 
 static struct check_workspace workspace;
-
-static struct result *run(const struct job *job)
-{
-	static struct result r;
-
-	check_run_plain(job, &r);
-	return &r;
-}
-
-static const struct pass *judged(const struct result *r)
-{
-	return &r->pass[r->judged];
-}
-
-static int count(const struct result *r, enum remark_id id)
-{
-	int n = 0;
-
-	for (int i = 0; i < r->remarks; i++)
-		n += r->remark[i].id == id;
-	return n;
-}
-
-static double worst(const struct result *r, enum check_id id)
-{
-	const struct pass *p = judged(r);
-	double ratio = 0;
-
-	for (int i = 0; i < p->attachments; i++)
-		if (p->attachment[i].check[id].rated)
-			ratio = fmax(ratio, p->attachment[i].check[id].ratio);
-	return ratio;
-}
 
 /* Feet on every other rafter, so that the layout does not change with the fastener. */
 static struct job spaced(void)

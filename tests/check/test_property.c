@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "sample_run.h"
+#include "sample_units.h"
 
 enum shape { FLAT, FLAT_TILTED, GABLE, HIP_SIDE, HIP_END, MONOSLOPE, SHAPES };
 static const char *const shape_name[SHAPES] = {"flat",      "flat, tilted", "gable",
@@ -192,23 +193,6 @@ static void test_mirror(void **state)
 				    a->rafter[i].ratio_after, 1e-9);
 	}
 	free(left);
-}
-
-/* Every quantity through its SI unit and back. */
-static void rewrite_in_si(struct job *job)
-{
-	char text[64];
-
-	for (int i = 0; i < FIELD_COUNT; i++) {
-		const struct field *f = &field_table[i];
-		double *value = (double *)(void *)((char *)job + f->offset);
-
-		if (f->type != FIELD_QUANTITY || field_repeats(f) || !isfinite(*value))
-			continue;
-		quantity_print(text, sizeof text, *value, f->si, 12);
-		assert_int_equal(quantity_parse(text, f->dimension, value), QUANTITY_OK);
-	}
-	job->units = SYSTEM_SI;
 }
 
 static void test_units(void **state)

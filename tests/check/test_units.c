@@ -9,25 +9,9 @@
 #include "check/check.h"
 #include "job/job_read.h"
 #include "near.h"
+#include "sample_units.h"
 
 static struct check_workspace workspace;
-
-/* Twelve digits survive the way through text; what a person writes has fewer. */
-static void rewrite_in_si(struct job *job)
-{
-	char text[64];
-
-	for (int i = 0; i < FIELD_COUNT; i++) {
-		const struct field *f = &field_table[i];
-		double *value = (double *)(void *)((char *)job + f->offset);
-
-		if (f->type != FIELD_QUANTITY || field_repeats(f) || !isfinite(*value))
-			continue;
-		quantity_print(text, sizeof text, *value, f->si, 12);
-		assert_int_equal(quantity_parse(text, f->dimension, value), QUANTITY_OK);
-	}
-	job->units = SYSTEM_SI;
-}
 
 static void compare(const char *path)
 {

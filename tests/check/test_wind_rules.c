@@ -5,37 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "check/check.h"
 #include "load/asce7_tilted.h"
-#include "near.h"
-#include "sample_job.h"
-
-static struct result *run(const struct job *job)
-{
-	static struct result r;
-
-	check_run_plain(job, &r);
-	return &r;
-}
-
-static const struct pass *judged(const struct result *r)
-{
-	return &r->pass[r->judged];
-}
-
-static int count(const struct result *r, enum remark_id id)
-{
-	int n = 0;
-
-	for (int i = 0; i < r->remarks; i++)
-		n += r->remark[i].id == id;
-	return n;
-}
-
-static bool has(const struct result *r, enum remark_id id)
-{
-	return count(r, id) > 0;
-}
+#include "sample_run.h"
 
 /* Two collectors of 5 by 4 ft at 20 degrees in the middle of a flat roof of 60 by 60 ft, 12 ft high: 2 h is 24 ft, so zone
    1. High edge 1 ft + 5 sin 20 + 3.5 in cos 20 = 2.98 ft. */

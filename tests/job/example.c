@@ -34,3 +34,23 @@ int example_change(char text[EXAMPLE_MAX], const char *from, const char *to)
 	memcpy(text, changed, strlen(changed) + 1);
 	return line;
 }
+
+bool example_job(const char *const *set, size_t max, struct job *job, struct problem_list *problems)
+{
+	char text[EXAMPLE_MAX];
+	size_t n = 0;
+
+	while (n < max && set[n])
+		n++;
+	memset(problems, 0, sizeof *problems);
+	example_read(text);
+	return job_read_memory("house.xml", text, strlen(text), set, n, job, problems);
+}
+
+void example_print(const struct problem_list *problems)
+{
+	char buf[900];
+
+	for (size_t i = 0; i < problems->count; i++)
+		print_error("%s\n", problem_print(buf, sizeof buf, &problems->item[i]));
+}

@@ -13,17 +13,10 @@
 
 static struct job job;
 static struct problem_list problems;
-static char text[EXAMPLE_MAX];
 
 static bool read_with(const char *const *set)
 {
-	size_t n = 0;
-
-	while (n < SET_MAX && set[n])
-		n++;
-	memset(&problems, 0, sizeof problems);
-	example_read(text);
-	return job_read_memory("house.xml", text, strlen(text), set, n, &job, &problems);
+	return example_job(set, SET_MAX, &job, &problems);
 }
 
 static void test_refused(void **state)

@@ -31,20 +31,12 @@ static bool read_text(void)
 	return job_read_memory("house.xml", text, strlen(text), NULL, 0, &job, &problems);
 }
 
-static void print_problems(void)
-{
-	char buf[900];
-
-	for (size_t i = 0; i < problems.count; i++)
-		print_error("%s\n", problem_print(buf, sizeof buf, &problems.item[i]));
-}
-
 /* The example's values, worked out again from its text. */
 static void test_example(void **state)
 {
 	(void)state;
 	if (!read_text()) {
-		print_problems();
+		example_print(&problems);
 		fail();
 	}
 	assert_int_equal(problems.count, 0);
@@ -114,7 +106,7 @@ static void test_assumptions(void **state)
 		example_change(text, "ties=\"yes\"", written ? "ties=\"unknown\"" : "");
 		example_change(text, "deck=\"plywood\"", written ? "deck=\"unknown\"" : "");
 		if (!read_text()) {
-			print_problems();
+			example_print(&problems);
 			fail();
 		}
 		assert_int_equal(job.site.exposure, EXPOSURE_C);
@@ -157,7 +149,7 @@ static void test_measured_rafters(void **state)
 		       "ties=\"yes\"><rafter at=\"8 in\"/><rafter at=\"2 ft 1 in\"/><rafter at=\"3 "
 		       "ft 6-1/2 in\"/></framing>");
 	if (!read_text()) {
-		print_problems();
+		example_print(&problems);
 		fail();
 	}
 	assert_int_equal(job.framing.measured, 3);
@@ -223,7 +215,7 @@ static void test_overrides(void **state)
 	(void)state;
 	if (!job_read_memory("house.xml", text, strlen(text), set, sizeof set / sizeof set[0], &job,
 			     &problems)) {
-		print_problems();
+		example_print(&problems);
 		fail();
 	}
 	assert_near(job.roof.pitch, 0.46364760900080612, 1e-15);

@@ -30,14 +30,6 @@ static bool read_with(const char *override)
 	return job_read_memory("house.xml", text, strlen(text), &override, 1, &job, &problems);
 }
 
-static void print_problems(void)
-{
-	char buf[900];
-
-	for (size_t i = 0; i < problems.count; i++)
-		print_error("%s\n", problem_print(buf, sizeof buf, &problems.item[i]));
-}
-
 /* One override wrong: told as `--set`, without a line. */
 static void test_bad_overrides(void **state)
 {
@@ -79,7 +71,7 @@ static void test_bad_overrides(void **state)
 		if (read_with(row[i].text) || problems.count != 1 || p->code != row[i].code ||
 		    strcmp(p->field, row[i].field) != 0 || strcmp(p->file, "--set") != 0 ||
 		    p->line != 0 || !strstr(p->accepted, row[i].accepted)) {
-			print_problems();
+			example_print(&problems);
 			fail_msg("`%s`: want %d at %s", row[i].text, row[i].code, row[i].field);
 		}
 	}
@@ -280,7 +272,7 @@ static void test_one_thing_wrong(void **state)
 		good = read_text();
 		if (one[i].code == PROBLEM_NONE) {
 			if (!good) {
-				print_problems();
+				example_print(&problems);
 				fail_msg("`%s` is refused", one[i].to);
 			}
 			continue;
@@ -288,7 +280,7 @@ static void test_one_thing_wrong(void **state)
 		if (good || problems.count != 1 || p->code != one[i].code ||
 		    strcmp(p->field, one[i].field) != 0 || !strstr(p->accepted, one[i].accepted) ||
 		    strcmp(p->file, "house.xml") != 0) {
-			print_problems();
+			example_print(&problems);
 			fail_msg("`%s`: want %d at %s, accepted %s", one[i].to, one[i].code,
 				 one[i].field, one[i].accepted);
 		}
