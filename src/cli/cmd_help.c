@@ -17,8 +17,8 @@ static void build_list(struct document *d)
 		add_command(d, &command_table[i]);
 	document_add(
 		d, BLOCK_PARAGRAPH, 0,
-		"Every command takes --format text or --format json. rafterproof help COMMAND says "
-	        "how one is used; "
+		"Every command takes --format text or --format json. rafterproof help COMMAND (or "
+		"COMMAND --help) says how one is used; "
 		"rafterproof --version prints the version. The manual page is rafterproof(1).");
 	document_add(d, BLOCK_PARAGRAPH, 0,
 	             "Exit status: 0 holds (or done), 1 does not hold, 2 needs an engineer, 3 the "
@@ -27,12 +27,27 @@ static void build_list(struct document *d)
 	document_add(d, BLOCK_CAUTION, 0, "%s", caution_result);
 }
 
+static void add_options(struct document *d, unsigned options)
+{
+	document_pairs(d);
+	for (int i = 0; i < (int)OPTION_COUNT; i++) {
+		const struct option_row *row = &option_table[i];
+
+		if ((options | OPTION_BIT(FORMAT)) & (1u << i))
+			document_pair(d, row->name, "", "%s%s%s", row->meaning,
+			              row->takes_value ? ": " : "", row->accepted);
+	}
+}
+
 static void build_one(struct document *d, const struct command *c)
 {
 	document_add(d, BLOCK_TITLE, 0, "rafterproof %s", c->name);
 	document_add(d, BLOCK_PARAGRAPH, 0, "%s", c->summary);
 	document_add(d, BLOCK_PARAGRAPH, 0, "Use: rafterproof %s %s [--format text|json]", c->name,
 	             c->operands);
+	add_options(d, c->options);
+	document_add(d, BLOCK_PARAGRAPH, 0, "The manual page rafterproof(1) says more.");
+	document_add(d, BLOCK_CAUTION, 0, "%s", caution_result);
 }
 
 /* One for each command. */

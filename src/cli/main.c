@@ -101,14 +101,31 @@ static const char *command_names(char *buf, size_t size)
 	return buf;
 }
 
+/* `COMMAND --help` or -h, wherever it stands, asks for help about the command and does nothing else. */
+static bool asks_help(int argc, char *const argv[])
+{
+	for (int i = 2; i < argc && strcmp(argv[i], "--") != 0; i++)
+		if (strcmp(argv[i], "--help") == 0 || strcmp(argv[i], "-h") == 0)
+			return true;
+	return false;
+}
+
 static enum exit_status run(int argc, char *argv[], struct problem_list *problems,
                             struct options *o)
 {
 	const char *name = argc > 1 ? argv[1] : "";
 	const bool version = strcmp(name, "--version") == 0;
-	const struct command *c = command_find(strcmp(name, "--help") == 0 ? "help" : name);
+	const bool help = strcmp(name, "--help") == 0 || strcmp(name, "-h") == 0;
+	const struct command *c = command_find(help ? "help" : name);
 	char names[PROBLEM_TEXT_MAX];
 
+	if (c && asks_help(argc, argv)) {
+		char *const words[] = {argv[0], argv[1], argv[1]};
+
+		options_parse(o, help ? 2 : 3, words, 2, c->options, name, problems);
+		c = command_find("help");
+		return c->run(c, o, problems);
+	}
 	options_parse(o, argc, argv, 2, c ? c->options : OPTION_BIT(FORMAT), name, problems);
 	if (!c && !version) {
 		/* Options of a command that is not known cannot be judged. */

@@ -11,12 +11,8 @@
 #define ATTACHMENT_MOST 9999
 #define HOLES_MOST 256 /* as the field mount.holes */
 
-static const struct {
-	const char *name;
-	bool takes_value;
-	const char *accepted;
-} table[OPTION_COUNT] = {
-#define O(id, name, takes, accepted) { name, takes, accepted },
+const struct option_row option_table[OPTION_COUNT] = {
+#define O(id, name, takes, accepted, meaning) { name, takes, accepted, meaning },
 	OPTIONS(O)
 #undef O
 };
@@ -141,7 +137,7 @@ static enum option_id find(const char *arg, const char **value)
 
 	*value = equals ? equals + 1 : NULL;
 	for (int i = 0; i < OPTION_COUNT; i++)
-		if (strlen(table[i].name) == n && strncmp(table[i].name, arg, n) == 0)
+		if (strlen(option_table[i].name) == n && strncmp(option_table[i].name, arg, n) == 0)
 			return (enum option_id)i;
 	return OPTION_COUNT;
 }
@@ -153,7 +149,7 @@ static const char *allowed_text(char *buf, size_t size, unsigned allowed)
 
 	buf[0] = '\0';
 	for (int i = 0; i < OPTION_COUNT; i++) {
-		const size_t length = strlen(table[i].name);
+		const size_t length = strlen(option_table[i].name);
 
 		if (!(allowed & 1u << i) || n + length + 3 > size)
 			continue;
@@ -161,7 +157,7 @@ static const char *allowed_text(char *buf, size_t size, unsigned allowed)
 			memcpy(buf + n, ", ", 3);
 			n += 2;
 		}
-		memcpy(buf + n, table[i].name, length + 1);
+		memcpy(buf + n, option_table[i].name, length + 1);
 		n += length;
 	}
 	return buf;
@@ -196,17 +192,17 @@ void options_parse(struct options *o, int argc, char *const argv[], int first, u
 			            allowed_text(accepted, sizeof accepted, allowed));
 			continue;
 		}
-		if (table[id].takes_value && !value)
+		if (option_table[id].takes_value && !value)
 			value = i + 1 < argc ? argv[++i] : "";
-		else if (!table[id].takes_value && value)
-			problem_add(problems, PROBLEM_USAGE, COMMAND_LINE, 0, table[id].name, value,
+		else if (!option_table[id].takes_value && value)
+			problem_add(problems, PROBLEM_USAGE, COMMAND_LINE, 0, option_table[id].name, value,
 			            "nothing");
 		/* only pages of the library are written as HTML by --format */
 		const bool stored = store(o, id, value ? value : "") &&
 		                    !(o->html && !(allowed & OPTION_BIT(SHEET)));
 
 		if (!stored)
-			problem_add(problems, PROBLEM_USAGE, COMMAND_LINE, 0, table[id].name, value,
-			            table[id].accepted);
+			problem_add(problems, PROBLEM_USAGE, COMMAND_LINE, 0, option_table[id].name, value,
+			            option_table[id].accepted);
 	}
 }

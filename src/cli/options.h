@@ -17,32 +17,39 @@
 /* A step takes ten inputs at most; a few more so that what is too many can be named. */
 #define WORD_MAX 32
 
-/* id, as written, takes a value, what is accepted */
+/* id, as written, takes a value, what is accepted, what it is for */
 #define OPTIONS(O)                                                                                 \
-	O(FORMAT, "--format", true, "text or json")                                                \
-	O(WIDTH, "--width", true, "a whole number, 40 to 200")                                     \
-	O(UNITS, "--units", true, "us or si")                                                      \
-	O(SET, "--set", true, "field=value, such as roof.pitch=6:12")                              \
-	O(ATTACHMENT, "--attachment", true, "a whole number from 1, as in the report")             \
-	O(HOLES, "--holes", true, "a whole number, 2 to 256")                                      \
-	O(NOTES, "--notes", true, "none, brief or full")                                           \
-	O(CODES, "--codes", true, "two or three of asce7-10, asce7-16, asce7-22, with commas between")  \
-	O(OUTPUT, "-o", true, "a file name")                                                       \
-	O(PAPER, "--paper", true, "letter or a4")                                                  \
-	O(VIEW, "--view", true, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8, flashing, flashing-2 or flashing-3")                                \
-	O(PRICES, "--prices", true, "a file of item,price lines")                                  \
-	O(JOB, "--job", true, "a job file")                                                        \
-	O(LIBRARY, "--library", true, "a directory")                                               \
-	O(SHEET, "--sheet", false, "")                                                             \
-	O(COMPRESS, "--compress", false, "")
+	O(FORMAT, "--format", true, "text or json", "how the answer is written")                                                \
+	O(WIDTH, "--width", true, "a whole number, 40 to 200", "columns of the text")                                     \
+	O(UNITS, "--units", true, "us or si", "units of the answer")                                                      \
+	O(SET, "--set", true, "field=value, such as roof.pitch=6:12", "put in place of what the job file says; may be given many times")                              \
+	O(ATTACHMENT, "--attachment", true, "a whole number from 1, as in the report", "every formula of this foot too")             \
+	O(HOLES, "--holes", true, "a whole number, 2 to 256", "the best layout with this many attachments")                                      \
+	O(NOTES, "--notes", true, "none, brief or full", "how much of the flashing guide")                                           \
+	O(CODES, "--codes", true, "two or three of asce7-10, asce7-16, asce7-22, with commas between", "editions to compare")  \
+	O(OUTPUT, "-o", true, "a file name", "write to this file in place of standard output; whole or not at all")                                                       \
+	O(PAPER, "--paper", true, "letter or a4", "size of the sheets")                                                  \
+	O(VIEW, "--view", true, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8, flashing, flashing-2 or flashing-3", "which drawing")                                \
+	O(PRICES, "--prices", true, "a file of item,price lines", "your own prices")                                  \
+	O(JOB, "--job", true, "a job file", "sizes are those of this job")                                                        \
+	O(LIBRARY, "--library", true, "a directory", "read the coverings from here")                                               \
+	O(SHEET, "--sheet", false, "", "as a page to print")                                                             \
+	O(COMPRESS, "--compress", false, "", "each file compressed (gzip)")
 
 enum option_id {
-#define O(id, name, takes, accepted) OPTION_##id,
+#define O(id, name, takes, accepted, meaning) OPTION_##id,
 	OPTIONS(O)
 #undef O
 		OPTION_COUNT
 };
 #define OPTION_BIT(id) (1u << OPTION_##id)
+
+struct option_row {
+	const char *name;
+	bool takes_value;
+	const char *accepted, *meaning;
+};
+extern const struct option_row option_table[OPTION_COUNT];
 
 struct options {
 	bool json;
