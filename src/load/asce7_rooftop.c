@@ -34,8 +34,9 @@ const struct step step_rooftop_GCr_lateral = {
 	.title = "lateral force coefficient of a rooftop structure",
 	.formula = "1.9 where Af < 0.1 B h, straight to 1.0 at Af = B h",
 	.clause = ROOFTOP_CLAUSES,
-	.confidence = FROM_MEMORY,
-	.note = "the limits of area are confirmed, the value 1.9 is from memory",
+	.confidence = ONE_SOURCE,
+	.note = "the limits of area are confirmed; the Guide to the Wind Load Provisions of ASCE "
+		"7-22 takes 1.9 in Example 5.2",
 	.in = {{"Af", UNIT_FT2, "face of the structure across the wind"},
 	       {"B", UNIT_FT, "dimension of the building across the wind"},
 	       {"h", UNIT_FT, "mean roof height"}},
@@ -54,8 +55,9 @@ const struct step step_rooftop_GCr_uplift = {
 	.title = "uplift force coefficient of a rooftop structure",
 	.formula = "1.5 where Ar < 0.1 B L, straight to 1.0 at Ar = B L",
 	.clause = ROOFTOP_CLAUSES,
-	.confidence = FROM_MEMORY,
-	.note = "the limits of area are confirmed, the value 1.5 is from memory",
+	.confidence = ONE_SOURCE,
+	.note = "the limits of area are confirmed; the Guide to the Wind Load Provisions of ASCE "
+		"7-22 takes 1.5 in Example 5.2",
 	.in = {{"Ar", UNIT_FT2, "plan area of the structure"},
 	       {"B", UNIT_FT, "dimension of the building across the wind"},
 	       {"L", UNIT_FT, "dimension of the building along the wind"}},

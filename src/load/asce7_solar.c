@@ -87,7 +87,8 @@ const struct step step_solar_row_end = {
 	.formula = "1.5 Lp",
 	.clause = {[ASCE7_16] = "ASCE/SEI 7-16 29.4.3, 29.4.4",
 		   [ASCE7_22] = "ASCE/SEI 7-22 29.4.3, 29.4.4"},
-	.confidence = FROM_MEMORY,
+	.confidence = ONE_SOURCE,
+	.note = "quoted from 7-16 in a question on ASCE's own exchange",
 	.in = {{"Lp", UNIT_FT, "chord of a collector, up the slope"}},
 	.value = row_end_value,
 };

@@ -47,7 +47,8 @@ const struct step step_roof_live_R2 = {
 	.title = "reduction of roof live load for a steep roof",
 	.formula = "1.2 - 0.05 (12 tan(theta)), 1 at most, 0.6 at least",
 	.clause = LIVE_CLAUSES,
-	.confidence = FROM_MEMORY,
+	.confidence = ONE_SOURCE,
+	.note = "a summary of ASCE/SEI 7-22 4.8 has 1 up to 4 in, 1.2 - 0.05 F, 0.6 from 12 in",
 	.in = {{"theta", UNIT_DEG, "roof angle"}},
 	.value = R2_value,
 };

@@ -69,6 +69,7 @@
 	S(step_snow_projection_height)                                                             \
 	S(step_snow_drift_load)                                                                    \
 	S(step_snow_drift_width)                                                                   \
+	S(step_snow_drift_width_7_22)                                                              \
 	S(step_snow_sliding)                                                                       \
 	S(step_snow_held)                                                                          \
 	S(step_snow_slide_off)                                                                     \

@@ -24,8 +24,9 @@ const struct step step_snow_leeward = {
 	.title = "leeward snow, simple rafters up to 20 ft on plan, windward none",
 	.formula = "Is pg",
 	.clause = UNBALANCED_CLAUSES,
-	.confidence = FROM_MEMORY,
-	.note = "the limit of 20 ft is confirmed, the value is from memory; 7-22: Is = 1",
+	.confidence = ONE_SOURCE,
+	.note = "the limit of 20 ft is confirmed; 7-22: Is = 1; a reading of 7-16 and 7-22 made "
+		"against text and pages",
 	.in = {{"Is", UNIT_NONE, "importance factor"}, {"pg", UNIT_PSF, "ground snow load"}},
 	.value = leeward_value,
 };
@@ -84,8 +85,9 @@ const struct step step_snow_leeward_length = {
 	.title = "length of the surcharge from the ridge, on plan",
 	.formula = "8/3 hd/tan(theta)^(1/2)",
 	.clause = UNBALANCED_CLAUSES,
-	.confidence = FROM_MEMORY,
-	.note = "printed as (8/3) hd S^(1/2) with S the run for a rise of one",
+	.confidence = ONE_SOURCE,
+	.note = "printed as (8/3) hd S^(1/2) with S the run for a rise of one; a reading of 7-16 "
+		"and 7-22 made against text and pages",
 	.in = {{"hd", UNIT_FT, "drift height"}, {"theta", UNIT_DEG, "roof angle"}},
 	.value = length_value,
 };
@@ -113,8 +115,9 @@ const struct step step_snow_rain = {
 	.clause = {[ASCE7_10] = "ASCE/SEI 7-10 7.10",
 		   [ASCE7_16] = "ASCE/SEI 7-16 7.10",
 		   [ASCE7_22] = "ASCE/SEI 7-22 7.10"},
-	.confidence = FROM_MEMORY,
-	.note = "that there is none above 20 psf is confirmed",
+	.confidence = ONE_SOURCE,
+	.note = "that there is none above 20 psf is confirmed; a reading of 7-16 and 7-22 made "
+		"against text and pages",
 	.in = {{"pg", UNIT_PSF, "ground snow load, service level"},
 	       {"theta", UNIT_DEG, "roof angle"},
 	       {"W", UNIT_FT, "eave to ridge on plan"}},
@@ -133,8 +136,8 @@ const struct step step_snow_rain_7_22 = {
 	.title = "rain-on-snow surcharge, balanced case alone",
 	.formula = "8 if 0 < pg <= pmmax and theta < W/50, else 0",
 	.clause = {[ASCE7_22] = "ASCE/SEI 7-22 7.10"},
-	.confidence = FROM_MEMORY,
-	.note = "the 8 psf is confirmed, the limit is from memory",
+	.confidence = ONE_SOURCE,
+	.note = "the 8 psf is confirmed; the limit by a copy and a reading of the page",
 	.in = {{"pg", UNIT_PSF, "ground snow load, strength level"},
 	       {"pmmax", UNIT_PSF, "upper limit of pm of the risk category"},
 	       {"theta", UNIT_DEG, "roof angle"},

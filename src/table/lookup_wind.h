@@ -40,7 +40,7 @@ const struct wind_topography_row *wind_topography_row(const char *shape, char ex
    A zone has either a curve that is used alone, or a remembered one with its safe side.
 
    A block is all rows of one figure: ask for it once per roof, then for each zone. NULL: no figure
-   is known for this roof (hip steeper than 27 deg, any roof steeper than 45 deg, monoslope steeper
+   is known for this roof (hip steeper than 27 deg but for 7-22, any roof steeper than 45 deg, monoslope steeper
    than 30 deg, a "flat" roof over 7 deg). Gable and hip roofs of 7 deg or less and monoslopes of 3
    deg or less get the flat-roof figure, as the standard says. Slopes meet their limits within the
    last bits of a unit conversion (at_most), so 20 deg counts as <= 20. */

@@ -68,6 +68,24 @@ static void test_drift_by_hand(void **state)
 	assert_within(in_ft(d.w), 6.66667, 1e-4);
 }
 
+/* 7-22: a windward drift is 8 times as wide as it is high, and where the top is lower it keeps that
+ * width. */
+static void test_width_7_22(void **state)
+{
+	struct snow_projection p = projection();
+
+	(void)state;
+	p.top = ft(6.0);
+	const struct snow_drift tall = asce7_projection_drift(ASCE7_22, &p, NULL);
+
+	assert_within(tall.w, 8.0 * tall.height, 1e-12);
+	p.top = ft(2.0);
+	const struct snow_drift low = asce7_projection_drift(ASCE7_22, &p, NULL);
+
+	assert_true(low.height < tall.height);
+	assert_within(low.w, tall.w, 1e-12);
+}
+
 /* A longer fetch, more snow or a taller array never lowers the drift. */
 static void test_drift_grows(void **state)
 {
@@ -189,10 +207,15 @@ static void test_seismic_bounds(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(test_limits_of_7_8), cmocka_unit_test(test_drift_by_hand),
-		cmocka_unit_test(test_drift_grows),   cmocka_unit_test(test_sliding),
-		cmocka_unit_test(test_held),          cmocka_unit_test(test_ice),
-		cmocka_unit_test(test_irc_live),      cmocka_unit_test(test_seismic_bounds),
+		cmocka_unit_test(test_limits_of_7_8),
+		cmocka_unit_test(test_drift_by_hand),
+		cmocka_unit_test(test_width_7_22),
+		cmocka_unit_test(test_drift_grows),
+		cmocka_unit_test(test_sliding),
+		cmocka_unit_test(test_held),
+		cmocka_unit_test(test_ice),
+		cmocka_unit_test(test_irc_live),
+		cmocka_unit_test(test_seismic_bounds),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -44,8 +44,8 @@ static const struct row row[] = {
 	{"over 27 deg", ASCE7_10, GABLE, 27.001, "3", UP, 10, RECALLED, -1.2},
 	{"45 deg", ASCE7_10, GABLE, 45, "3", UP, 10, RECALLED, -1.2},
 	{"over 45 deg", ASCE7_10, GABLE, 45.001, "3", UP, 10, RECALLED, NAN},
-	{"27 to 45: end from memory", ASCE7_10, GABLE, 36, "2", UP, 100, RECALLED, -1.0},
-	{"27 to 45: held", ASCE7_10, GABLE, 36, "2", UP, 100, SAFE, -1.2},
+	{"27 to 45: end", ASCE7_10, GABLE, 36, "2", UP, 100, RECALLED, -1.0},
+	{"27 to 45: the same", ASCE7_10, GABLE, 36, "2", UP, 100, SAFE, -1.0},
 	/* slope classes of 7-16: to 7, to 20, to 27, to 45 */
 	{"7 deg", ASCE7_16, GABLE, 7, "3", UP, 10, RECALLED, -3.2},
 	{"7 deg has no zone 3r", ASCE7_16, GABLE, 7, "3r", UP, 10, RECALLED, NAN},
@@ -68,24 +68,29 @@ static const struct row row[] = {
 	{"second piece", ASCE7_16, GABLE, 23, "3r", UP, 31.6227766016838, RECALLED, -2.2062},
 	{"beyond it", ASCE7_16, GABLE, 23, "3r", UP, 100, RECALLED, -1.8},
 	{"safe side", ASCE7_16, GABLE, 23, "3e", UP, 100, SAFE, -3.6},
-	{"safe side", ASCE7_16, GABLE, 14, "2e", UP, 100, SAFE, -2.0},
+	{"both copies end at 100, the safer end is at 300", ASCE7_16, GABLE, 14, "2e", UP, 100, SAFE, -1.1086},
 	{"steep, one source", ASCE7_16, GABLE, 36, "1", UP, 100, SAFE, -0.8},
 	{"steep, the reading is safer", ASCE7_16, GABLE, 36, "2n", UP, 100, SAFE, -1.23},
 	{"steep, down", ASCE7_16, GABLE, 36, "1", DOWN, 100, SAFE, 0.5},
 	/* the flat figure: zone 1' from -0.9 at 100 to -0.4 at 1000 ft2 */
 	{"1' small", ASCE7_16, FLAT, 2, "1'", UP, 20, RECALLED, -0.9},
 	{"1' large", ASCE7_16, FLAT, 2, "1'", UP, 1000, RECALLED, -0.4},
-	{"2 safe side", ASCE7_16, FLAT, 2, "2", UP, 1000, SAFE, -2.5},
+	{"2 answers both", ASCE7_16, FLAT, 2, "2", UP, 1000, SAFE, -1.4},
 	{"flat over 7 deg", ASCE7_16, FLAT, 7.1, "1", UP, 10, RECALLED, NAN},
 	/* 7-22 renames the gable zones */
 	{"7-22 zone 2", ASCE7_22, GABLE, 14, "2", UP, 10, RECALLED, -2.7},
-	{"7-22 zone 3, bound of 7-16", ASCE7_22, GABLE, 36, "3", UP, 10, SAFE, -3.2},
+	{"7-22 zone 3", ASCE7_22, GABLE, 36, "3", UP, 10, SAFE, -2.5},
+	/* -3.6529 + 1.1529 log10 100 */
+	{"7-22 zone 3", ASCE7_22, GABLE, 36, "3", UP, 100, RECALLED, -1.3471},
 	/* 0.9 at 10 to 0.5 at 200 ft2: 0.9 - 0.4/log10 20 */
 	{"7-22 steep, down", ASCE7_22, GABLE, 36, "2", DOWN, 100, RECALLED, 0.5925},
 	{"7-22 has no 2n", ASCE7_22, GABLE, 14, "2n", UP, 10, RECALLED, NAN},
-	/* hips: to 27 degrees only, after 7-10 */
+	/* hips: to 27 degrees only in 7-16, to 45 in 7-22 */
 	{"hip 20 deg", ASCE7_16, HIP, 20, "2r", UP, 10, RECALLED, -2.4},
 	{"hip over 27 deg", ASCE7_16, HIP, 27.1, "1", UP, 10, RECALLED, NAN},
+	{"hip over 27 deg", ASCE7_22, HIP, 27.1, "3", UP, 10, RECALLED, -2.4},
+	{"hip 45 deg", ASCE7_22, HIP, 45, "1", UP, 10, RECALLED, -1.5},
+	{"hip over 45 deg", ASCE7_22, HIP, 45.1, "1", UP, 10, RECALLED, NAN},
 	{"no such zone", ASCE7_16, GABLE, 14, "4", UP, 10, RECALLED, NAN},
 	{"no such edition", EDITION_ANY, GABLE, 14, "1", UP, 10, RECALLED, NAN},
 };
@@ -124,12 +129,13 @@ static void status_of_curves(void **state)
 	place.zone = "2n";
 	c = asce7_wind_coefficient(ASCE7_16, &place, CURVE_SAFE_SIDE, NULL);
 	assert_true(c.confidence == ONE_SOURCE && !c.bounded);
-	place.zone = "2e";
+	place.theta = deg(23.0);
+	place.zone = "3e";
 	c = asce7_wind_coefficient(ASCE7_16, &place, CURVE_RECALLED, NULL);
 	assert_true(c.confidence == FROM_MEMORY && c.bounded);
 	c = asce7_wind_coefficient(ASCE7_16, &place, CURVE_SAFE_SIDE, NULL);
 	assert_true(c.confidence == SAFE_SIDE && c.bounded);
-	/* a value held from 10 ft2 on answers both times */
+	/* one source answers both times */
 	place = (struct wind_place){WIND_ROOF_HIP, deg(23.0), "1", WIND_DOWN, ft2(16.0)};
 	c = asce7_wind_coefficient(ASCE7_22, &place, CURVE_RECALLED, NULL);
 	assert_true(c.known && c.confidence == ONE_SOURCE && !c.bounded);

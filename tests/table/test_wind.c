@@ -99,7 +99,7 @@ static void internal_pressure(void **state)
 		assert_near(wind_internal_row((enum edition)e, "open")->GCpi, 0.0, 0);
 	}
 	assert_int_equal(wind_internal_row(ASCE7_10, "enclosed")->status, CONFIRMED);
-	assert_int_equal(wind_internal_row(ASCE7_16, "enclosed")->status, FROM_MEMORY);
+	assert_int_equal(wind_internal_row(ASCE7_16, "enclosed")->status, ONE_SOURCE);
 	assert_null(wind_internal_row(ASCE7_16, "Enclosed"));
 	assert_null(wind_internal_row(ASCE7_16, ""));
 }

@@ -4,6 +4,8 @@
    S2 engineering article that compares snow drift of ASCE 7-16 and 7-22 at a roof step, Washington
    DC. S5 public permit file (California city): 10 percent lateral check. S6 test datum of an
    open-source copy of ASCE 7-16. S7 consultant newsletter on thermal factors of ASCE 7-22.
+   S8 ASCE/SEI 7-22 C7.14, Example 3 (a parapet), as a public note quotes it: 0.75 x 4.55 ft =
+   3.41 ft high, 27.3 ft wide.
    C1 to C4, the table of Cs and the drift heights of 7-22 are no publication: they were computed
    apart from this program by the clauses named beside them, by hand. */
 #include "near.h"
@@ -126,6 +128,15 @@ static void s7_does_not_reproduce(void **state)
 	(void)state;
 	assert_within(rise, 0.7 * 30.0 * 0.17, 1e-9);
 	assert_true(rise < 4.0);
+}
+
+static void s8_windward_width(void **state)
+{
+	const double height = step_snow_projection_height.value((double[]){4.55});
+
+	(void)state;
+	assert_within(height, 3.41, 0.005);
+	assert_within(step_snow_drift_width_7_22.value(&height), 27.3, 0.05);
 }
 
 /* Gable 6:12, shingle, pg 40, Ct 1.1, W 18 ft, rafters ridge to eave; then 8:12 in metal
@@ -260,6 +271,7 @@ int main(void)
 		cmocka_unit_test(s5_lateral),
 		cmocka_unit_test(s6_slippery_warm),
 		cmocka_unit_test(s7_does_not_reproduce),
+		cmocka_unit_test(s8_windward_width),
 		cmocka_unit_test(c1_c2_house),
 		cmocka_unit_test(c3_combinations),
 		cmocka_unit_test(c4_roof_live),
