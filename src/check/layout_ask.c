@@ -166,17 +166,20 @@ static double line_ratio(struct finder *f, int line, const struct attachment *fe
 
 static struct whole_line *whole_of(struct finder *f, int line, const unsigned char *place, int count)
 {
-	struct whole_line key = {.line = line + 1, .ratio = -1};
+	struct whole_line key = {.line = line, .ratio = -1};
 
 	for (int i = 0; i < count; i++)
 		key.place[place[i] / 64] |= UINT64_C(1) << place[i] % 64;
 	/* an odd multiplier spreads the bits upwards */
 	const uint64_t h = (key.place[0] ^ key.place[1] << 7 ^ (uint64_t)line << 57) *
 			   UINT64_C(0x9E3779B97F4A7C15);
-	struct whole_line *w = &f->wholes[(h >> 40) % WHOLES];
+	const unsigned at = (unsigned)(h >> 40) % WHOLES;
+	struct whole_line *w = &f->wholes[at];
 
-	if (w->line != key.line || w->place[0] != key.place[0] || w->place[1] != key.place[1])
+	if (!f->wholes_used[at] || w->line != key.line || w->place[0] != key.place[0] ||
+	    w->place[1] != key.place[1])
 		*w = key;
+	f->wholes_used[at] = true;
 	return w;
 }
 
@@ -271,7 +274,7 @@ void layout_ask_prepare(struct finder *f)
 {
 	memset(f->memo_used, 0, sizeof f->memo_used);
 	memset(f->samples_used, 0, sizeof f->samples_used);
-	memset(f->wholes, 0, sizeof f->wholes);
+	memset(f->wholes_used, 0, sizeof f->wholes_used);
 	search_begin(&f->state);
 	f->state.limit = 1;
 	f->problem.cost = cost;

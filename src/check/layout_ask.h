@@ -33,10 +33,10 @@ struct rafter_samples {
 };
 
 /* Ratio of a line by itself on a set of places, bit by bit. */
-#define WHOLES 1024
+#define WHOLES 4096
 struct whole_line {
 	uint64_t place[SEARCH_RAFTER_MAX / 64];
-	int line; /* from 1; 0: none */
+	int line;
 	double ratio;
 };
 
@@ -52,7 +52,7 @@ struct finder {
 	double rail;                        /* capacity, N m; NAN */
 	bool worked_out;                    /* what layout_rafter said last is the ratio itself, no bound */
 	/* cleared entry by entry as they come into use */
-	bool memo_used[MEMO], samples_used[SAMPLE_SETS];
+	bool memo_used[MEMO], samples_used[SAMPLE_SETS], wholes_used[WHOLES];
 	struct memo memo[MEMO];
 	struct rafter_samples samples[SAMPLE_SETS];
 	struct whole_line wholes[WHOLES];

@@ -14,7 +14,7 @@
  * is asked for. */
 #define WORK_TRIAL 8000
 #define WORK_PROOF 400000
-#define WORK_FEWER 50000
+#define WORK_FEWER 400000
 /* Nothing worse is worth showing. */
 #define RATIO_MOST 1000
 
@@ -118,7 +118,7 @@ static void one_fewer(struct finder *f)
 	f->problem.accept(f, &s->best.layout);
 	r->fewer = true;
 	r->fewer_settled = s->best.complete;
-	r->fewer_bound = fmin(s->best.bound, s->best.ratio);
+	r->fewer_bound = s->best.complete ? s->best.ratio : fmin(s->best.bound, s->best.ratio);
 	r->fewer_ratio = f->pass->ratio;
 	r->fewer_governs = f->pass->governs;
 }

@@ -45,14 +45,17 @@ static bool hopeless(const struct search_state *s, const struct branch *b)
 }
 
 /* Tables for a narrower limit. The bounds on moments stay: rails that are half set reach as far as
- * the wider one let them. */
+ * the wider one let them. So do the feet that lines were found to need. */
 static void narrow(struct search_state *s)
 {
 	double moment[SEARCH_LINE_MAX];
+	int least[SEARCH_LINE_MAX];
 
 	memcpy(moment, s->moment, sizeof moment);
+	memcpy(least, s->least, sizeof least);
 	search_least(s->p, s->limit, s);
 	memcpy(s->moment, moment, sizeof moment);
+	search_raise(s, least);
 }
 
 /* Keeps what is better, and asks for less from then on. */
@@ -75,6 +78,11 @@ static void finish(struct search_state *s, const struct branch *b)
 	best->ratio = ratio;
 	s->limit = ratio * LOWER;
 	narrow(s);
+}
+
+static bool goes_on(const struct search_state *s)
+{
+	return s->left > 0 && !s->stands;
 }
 
 static void put(struct search_state *s, int line, int spot, int rafter)
@@ -106,6 +114,10 @@ static void end_line(struct search_state *s, struct branch b)
 	}
 	if (hopeless(s, &b))
 		return;
+	if (s->alone) {
+		s->stands = true;
+		return;
+	}
 	const int owed = s->owed;
 
 	s->owed += p->line[line].copies < 0 ? count * (s->repeats[line] - 1) : -count;
@@ -226,7 +238,7 @@ static void next_foot(struct search_state *s, struct branch b)
 		if (!hopeless(s, &done))
 			end_line(s, done);
 	}
-	for (int d = l->places - 1; d > spot && s->left > 0; d--) {
+	for (int d = l->places - 1; d > spot && goes_on(s); d--) {
 		struct branch on = b;
 		/* of an older, wider limit or the present one: either is a bound */
 		int more = s->table[s->table_at[b.line] + spot * l->places + d];
@@ -259,9 +271,28 @@ static void begin_line(struct search_state *s, struct branch b)
 		repeat_line(s, b);
 		return;
 	}
-	for (int spot = p->line[b.line].places - 2; spot >= 0 && s->left > 0; spot--)
+	for (int spot = p->line[b.line].places - 2; spot >= 0 && goes_on(s); spot--)
 		if (!kept_apart(s, b.line, p->line[b.line].place[spot]))
 			set_foot(s, b, spot);
+}
+
+bool search_stands(struct search_state *s, int line, int feet)
+{
+	const int wanted = s->wanted, rest = s->rest[line + 1], room = s->room[line + 1];
+
+	s->alone = true;
+	s->stands = false;
+	s->wanted = feet;
+	s->rest[line + 1] = s->room[line + 1] = 0;
+	begin_line(s, (struct branch){.line = line, .ratio = s->p->floor});
+	const bool stands = s->stands;
+
+	s->alone = s->stands = false;
+	s->wanted = wanted;
+	s->rest[line + 1] = rest;
+	s->room[line + 1] = room;
+	s->layout = (struct search_layout){0};
+	return stands;
 }
 
 void search_within(struct search_state *s, double limit, bool evening)
@@ -269,8 +300,10 @@ void search_within(struct search_state *s, double limit, bool evening)
 	s->layout = (struct search_layout){0};
 	s->owed = 0;
 	s->limit = limit;
-	s->evening = evening;
 	search_least(s->p, limit, s);
+	if (!search_alone(s))
+		return;
+	s->evening = evening;
 	begin_line(s, (struct branch){.ratio = s->p->floor});
 	s->evening = false;
 }

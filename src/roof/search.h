@@ -153,6 +153,7 @@ struct search_state {
 	bool dead_wide; /* all of dead[] is in use, not just the first few */
 	struct search_key dead[SEARCH_DEAD_MAX];
 	struct search_layout hint;   /* with one foot more than wanted: where to begin; feet 0: none */
+	bool alone, stands;          /* whether one line can stand by itself is asked; it can */
 	bool evening;                /* what is as good as the best but more even is looked for */
 	int owed;                    /* feet of lines yet to come that repeat one already set */
 	struct search_layout layout; /* being built */
@@ -199,6 +200,15 @@ void search_begin(struct search_state *s);
 bool search_is_dead(const struct search_state *s, const struct search_key *key);
 void search_bury(struct search_state *s, const struct search_key *key);
 
+/* Raises the feet that lines need to these. */
+void search_raise(struct search_state *s, const int least[]);
+/* search.c: whether the line can stand on `feet` feet, its copies' included, within s->limit by
+   itself: its rail as a whole, and its rafters as if no other line stood on them. To be asked in
+   rising numbers, from what single feet need. The state's layout must be empty, and is again. */
+bool search_stands(struct search_state *s, int line, int feet);
+/* search_alone.c: raises the feet that each line needs to what it needs by itself. False where all lines
+   together then need more than are wanted. */
+bool search_alone(struct search_state *s);
 /* search.c: every layout of s->wanted feet within this limit, or, in the evening, every one as good as
    the best that may be more even; what is better goes into s->best. */
 void search_within(struct search_state *s, double limit, bool evening);

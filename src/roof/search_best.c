@@ -12,6 +12,8 @@
 /* Where the lowest ratio is looked for: so near, in so many steps. */
 #define NEAR 0.01
 #define HALVINGS 7
+/* Steps that are tried before a search is gone about limit by limit. */
+#define AT_ONCE 10000
 
 /* What the feet of a layout carry, squared and added up. */
 static double uneven_of(const struct search_problem *p, const struct search_layout *l)
@@ -49,12 +51,24 @@ static double in_parts(struct search_state *s)
 	return ratio;
 }
 
-/* Rates the state's layout as a whole; kept if it is within `most` and the best so far. */
-static void offer(struct search_state *s, double most)
+static bool same_layout(const struct search_problem *p, const struct search_layout *a,
+			const struct search_layout *b)
+{
+	return a->feet == b->feet && memcmp(a->count, b->count, (size_t)p->lines) == 0 &&
+	       memcmp(a->rafter, b->rafter, (size_t)a->feet) == 0;
+}
+
+/* Rates the state's layout as a whole; kept if it is within `most` and the best so far. `at_least`:
+   a ratio that it is known not to get below. */
+static void offer(struct search_state *s, double at_least, double most)
 {
 	const struct search_problem *p = s->p;
 	struct search_answer *best = &s->best;
 
+	if (!p->any && at_least > (best->found ? best->ratio : most) * (1 + ROUNDING))
+		return;
+	if (best->found && same_layout(p, &best->layout, &s->layout))
+		return;
 	s->left -= WORK_ACCEPT;
 	const double ratio = p->accept(p->context, &s->layout);
 
@@ -87,8 +101,9 @@ static bool shift(struct search_state *s, int line, int foot, int first, int by)
 	return true;
 }
 
-/* Moves one foot at a time as long as that helps. Not where lines depend on each other's places. */
-static void polish(struct search_state *s)
+/* Moves one foot at a time as long as that helps. Not where lines depend on each other's places.
+   Returns a ratio that the layout does not get below. */
+static double polish(struct search_state *s)
 {
 	const struct search_problem *p = s->p;
 	bool better = true;
@@ -98,7 +113,7 @@ static void polish(struct search_state *s)
 
 	for (int i = 0; i < p->lines; i++)
 		if (p->line[i].copies >= 0 || p->line[i].apart >= 0)
-			return;
+			return ratio;
 	while (better && s->left > 0) {
 		better = false;
 		for (int i = 0, at = 0; i < p->lines; at += s->layout.count[i], i++)
@@ -118,6 +133,7 @@ static void polish(struct search_state *s)
 				}
 			}
 	}
+	return ratio;
 }
 
 /* The layout without its foot k, which is on this line. */
@@ -152,8 +168,7 @@ static void thin_out(struct search_state *s, double most)
 	if (best.feet == 0)
 		return;
 	s->layout = best;
-	polish(s);
-	offer(s, most);
+	offer(s, polish(s), most);
 }
 
 /* Is there a layout within this limit as far as single feet and those that meet tell? */
@@ -167,8 +182,7 @@ static bool possible(struct search_state *s, double limit, double most)
 	if (least < 0 || least > s->wanted || !search_relaxed(s, s->wanted))
 		return false;
 	s->limit = best->found ? best->ratio : most;
-	if (s->p->any || in_parts(s) <= s->limit * (1 + ROUNDING))
-		offer(s, most);
+	offer(s, s->p->any ? 0 : in_parts(s), most);
 	return true;
 }
 
@@ -186,8 +200,7 @@ static bool narrow_down(struct search_state *s, double most)
 		high = fmin(most, high * 1.5);
 	}
 	if (!s->p->any && (!s->best.found || s->best.ratio > high)) {
-		polish(s);
-		offer(s, most);
+		offer(s, polish(s), most);
 		if (s->hint.feet == s->wanted + 1)
 			thin_out(s, most);
 	}
@@ -204,11 +217,26 @@ static bool narrow_down(struct search_state *s, double most)
 	return true;
 }
 
+/* Everything within the limit, if that takes no more than a few steps; else false. */
+static bool at_once(struct search_state *s, double limit)
+{
+	const long left = s->left, share = left / 8 < AT_ONCE ? left / 8 : AT_ONCE;
+
+	s->left = share;
+	search_within(s, limit, false);
+	const bool done = s->left > 0;
+
+	s->left += left - share;
+	return done;
+}
+
 /* The best is not far above the bound, and little is to be looked at below a narrow limit. */
 static void search_up(struct search_state *s, double limit)
 {
 	const struct search_answer *best = &s->best;
 
+	if (at_once(s, best->found ? best->ratio * LOWER : limit))
+		return;
 	for (double step = NEAR; s->left > 0; step *= 2) {
 		const double most = best->found ? best->ratio * LOWER : limit;
 		const double at = fmin(most, best->bound + step * fmax(best->bound, NEAR));

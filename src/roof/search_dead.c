@@ -40,6 +40,7 @@ void search_begin(struct search_state *s)
 {
 	s->round = 0;
 	s->hint.feet = 0;
+	s->alone = s->stands = false;
 	s->dead_wide = false;
 	memset(s->dead, 0, DEAD_FEW * sizeof *s->dead);
 }

@@ -145,14 +145,13 @@ static const char *map_note(enum map_kind kind, enum edition edition)
 		return "an envelope: strips of the figures are remembered as 2 a and 4 a wide, and "
 		       "the largest is taken everywhere";
 	if (kind == MAP_HIP && edition == ASCE7_22)
-		return "the hip map of 7-22 is inferred from the zones of 7-16; the whole eave "
-		       "strip "
-		       "counts as zone 3 (safe side)";
+		return "strips along eave, hips and ridge as a reading of the pages of 7-22 has "
+		       "them; the whole eave strip counts as zone 3 (safe side)";
 	if (kind == MAP_HIP)
 		return "strips along eave, hips and ridge from memory, corners where they overlap";
 	if (edition == ASCE7_22)
-		return "the gable maps of 7-22 are inferred from the zones of 7-16; widths are "
-		       "measured on plan from the roof edge, overhang included (from memory)";
+		return "zones as a reading of the pages of 7-22 has them; widths are measured on "
+		       "plan from the roof edge, overhang included (from memory)";
 	return "widths are measured on plan from the roof edge, overhang included (from memory)";
 }
 
