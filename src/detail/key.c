@@ -102,8 +102,8 @@ static double set_key(const struct scene *s, double y)
 	y -= 1.5 * MM;
 	scene_note(s, text);
 	return y -
-	       0.85 * LINE *
-		       set_text(s, (struct point){SCENE_MARGIN, y}, width, 0.85 * DETAIL_TEXT,
+	       LINE *
+		       set_text(s, (struct point){SCENE_MARGIN, y}, width, DETAIL_TEXT,
 				false, text) -
 	       1 * MM;
 }
@@ -113,7 +113,7 @@ static double set_key(const struct scene *s, double y)
 static void put_bar(const struct scene *s, double y)
 {
 	const double world = s->units == SYSTEM_SI ? 0.1 : 6 * M_PER_IN, length = world / s->scale;
-	const struct lettering_spec spec = {0.85 * DETAIL_TEXT, false, ANCHOR_LEFT,
+	const struct lettering_spec spec = {DETAIL_TEXT, false, ANCHOR_LEFT,
 					    ANCHOR_MIDDLE,      0,     false};
 	char text[64];
 
@@ -186,7 +186,7 @@ static bool paint(struct scene *s, double height, double top)
 /* The laps below the scale, and what they are; returns the y below them. */
 static double set_laps(const struct scene *s, double y)
 {
-	const double width = DETAIL_WIDTH - 2 * SCENE_MARGIN, size = 0.85 * DETAIL_TEXT,
+	const double width = DETAIL_WIDTH - 2 * SCENE_MARGIN, size = DETAIL_TEXT,
 		     height = scene_laps_height(s, width);
 	char text[SCENE_TEXT];
 

@@ -101,6 +101,31 @@ static double usual_pitch(const struct guide_library *lib, const char *key)
 	return fmax(low, atan2(6.0, 12.0));
 }
 
+/* The job's foot stands below the plate that the library sets it on: its post comes up through the
+   raised seal, and its screws are not seen. 1-1/2 in across where nothing says more, the seal
+   1/4 in wider all round (common practice). */
+static void put_base_below(struct detail_layers *r)
+{
+	if (r->pipe || !layer_find(r->layer, r->layers, "boss"))
+		return;
+	for (int i = 0; i < r->layers; i++)
+		if (layer_is(&r->layer[i], "boss"))
+			r->layer[i].diameter = fmax(r->layer[i].diameter, 2 * M_PER_IN);
+	for (int i = 0; i < r->layers; i++) {
+		struct detail_layer *l = &r->layer[i];
+
+		if (!layer_is(l, "foot"))
+			continue;
+		snprintf(l->kind, sizeof l->kind, "post");
+		snprintf(l->label, sizeof l->label, "post, its base below the plate");
+		l->diameter = 1.5 * M_PER_IN;
+		l->down = l->up = l->side = (double)NAN;
+		layers_take_out(r, "screw");
+		layers_take_out(r, "sealant");
+		return;
+	}
+}
+
 bool detail_layers_read(struct detail_layers *r, const struct guide_library *lib,
 			const struct guide_request *request, const char *of, const char *view)
 {
@@ -122,6 +147,8 @@ bool detail_layers_read(struct detail_layers *r, const struct guide_library *lib
 		r->theta = usual_pitch(lib, request->key);
 	if (r->wall)
 		r->theta = atan2(1, 0);
+	if (request->base_below)
+		put_base_below(r);
 	layers_fit(r, request);
 	return r->layers > 0;
 }

@@ -56,6 +56,8 @@ bool detail_layers_read(struct detail_layers *r, const struct guide_library *lib
 
 /* layers_fit.c */
 void layers_fit(struct detail_layers *r, const struct guide_request *request);
+/* Every layer of a kind. */
+void layers_take_out(struct detail_layers *r, const char *kind);
 
 bool layer_is(const struct detail_layer *l, const char *kind);
 /* First layer of a kind, or NULL. */

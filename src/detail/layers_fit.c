@@ -206,7 +206,7 @@ static void fit_post(struct detail_layers *r)
 	}
 }
 
-static void take_out(struct detail_layers *r, const char *kind)
+void layers_take_out(struct detail_layers *r, const char *kind)
 {
 	int kept = 0;
 
@@ -241,9 +241,9 @@ static void take_fastener(struct detail_layers *r, enum guide_fastener as)
 		l->of_job = true;
 	}
 	if (as == GUIDE_FASTENER_DECK) {
-		take_out(r, "rafter");
-		take_out(r, "block");
-		take_out(r, "sealant"); /* of the one pilot hole */
+		layers_take_out(r, "rafter");
+		layers_take_out(r, "block");
+		layers_take_out(r, "sealant"); /* of the one pilot hole */
 	}
 }
 
@@ -288,7 +288,7 @@ void layers_fit(struct detail_layers *r, const struct guide_request *request)
 	fit_to_job(r, request->sizes);
 	if (r->pipe) {
 		if (bare(request->sizes))
-			take_out(r, "pipe-insulation");
+			layers_take_out(r, "pipe-insulation");
 		fit_sleeve(r);
 		fit_height(r);
 		look_at_seams(r);

@@ -8,8 +8,6 @@
 
 #include "guide/fill.h"
 
-#define GUIDE_USES_MAX 128 /* the longest page has 35 */
-
 struct checker {
 	struct guide_library *lib;
 	const struct guide_doc *file; /* being checked */
@@ -132,12 +130,14 @@ static void check_text(struct checker *c, const xmlNode *node, const char *text)
 	const char *at = text;
 	enum guide_fill result = GUIDE_FILLED;
 
-#define G(member, name, style, meaning) ones.member = 1.0;
-	GUIDE_SIZES(G)
-#undef G
 	/* what is in braces is right or wrong in any system; it only grows to another length */
 	size_t most = strlen(text);
 
+	if (most < sizeof filled && !strpbrk(text, "{}"))
+		return; /* stays as it is */
+#define G(member, name, style, meaning) ones.member = 1.0;
+	GUIDE_SIZES(G)
+#undef G
 	for (const char *s = strchr(text, '{'); s; s = strchr(s + 1, '{'))
 		most += GUIDE_FILLED_MAX;
 	const int systems = most < sizeof filled ? 1 : SYSTEM_COUNT;
@@ -222,6 +222,17 @@ static void check_tree(struct checker *c, const xmlNode *node)
 	check_element(c, node);
 	for (const xmlNode *child = node_first(node); child; child = node_next(child))
 		check_tree(c, child);
+}
+
+/* Of a page opened by itself nothing else is printed, so nothing else is looked at. */
+static void check_used(struct checker *c, const xmlNode *common)
+{
+	const char *part[GUIDE_USES_MAX];
+	const size_t parts = c->lib->page.count > 0 ? guide_uses(c->lib->page.entry[0].node, part) : 0;
+
+	for (const xmlNode *n = node_first(common); n; n = node_next(n))
+		if (guide_used(n, part, parts))
+			check_tree(c, n);
 }
 
 /* Parts used by a page, each once. Uses stand right below a section. */
@@ -313,9 +324,13 @@ bool guide_check(struct guide_library *lib, struct problem_list *problems)
 	sort_table(&c, &lib->part);
 	sort_table(&c, &lib->source);
 	for (size_t i = 0; i < lib->docs; i++) {
+		const xmlNode *root = xmlDocGetRootElement(lib->doc[i].doc);
+
 		c.file = &lib->doc[i];
-		if (strcmp(c.file->name, GUIDE_SCHEMA) != 0)
-			check_tree(&c, xmlDocGetRootElement(c.file->doc));
+		if (lib->one_page && node_is(root, "common"))
+			check_used(&c, root);
+		else if (strcmp(c.file->name, GUIDE_SCHEMA) != 0)
+			check_tree(&c, root);
 	}
 	for (size_t i = 0; i < lib->page.count; i++)
 		check_uses(&c, &lib->page.entry[i]);

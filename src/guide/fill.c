@@ -95,6 +95,14 @@ static void print_metric(char *buf, size_t size, double si)
 	drop_zeros(buf);
 }
 
+/* 15/32 in of plywood or 2-5/16 in of thread: what is a fraction by birth stays that fraction. */
+static bool is_fraction(double si)
+{
+	const double parts = si / M_PER_IN * 64.0;
+
+	return fabs(parts - round(parts)) < 1e-6;
+}
+
 /* Sheet thicknesses read in decimals, everything else as a tape shows it. */
 static void print_inches(char *buf, size_t size, double si)
 {
@@ -102,7 +110,7 @@ static void print_inches(char *buf, size_t size, double si)
 		quantity_print(buf, size, si, UNIT_IN, 3);
 		drop_zeros(buf);
 	} else {
-		tape_print(buf, size, si, SYSTEM_US, 16);
+		tape_print(buf, size, si, SYSTEM_US, is_fraction(si) ? 64 : 16);
 	}
 }
 
@@ -197,7 +205,8 @@ const char *guide_size_print(char *buf, size_t size, const struct guide_size_row
 		break;
 	case GUIDE_LEAST:
 		if (units == SYSTEM_US)
-			tape_print(buf, size, up_to(value, M_PER_IN / 8.0), SYSTEM_US, 8);
+			tape_print(buf, size, is_fraction(value) ? value : up_to(value, M_PER_IN / 8.0),
+				   SYSTEM_US, is_fraction(value) ? 64 : 8);
 		else
 			print_metric(buf, size, up_to(value, 0.001));
 		break;

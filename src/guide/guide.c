@@ -42,6 +42,12 @@ static bool is_plain_name(const char *name)
 	       strspn(name, "abcdefghijklmnopqrstuvwxyz0123456789-") == stem;
 }
 
+/* A file of parts that pages share. */
+static bool is_shared_name(const char *name)
+{
+	return strncmp(name, "common", 6) == 0;
+}
+
 static void doc_clear(struct guide_doc *doc)
 {
 	if (doc->doc)
@@ -112,17 +118,47 @@ static void on_stray_fault(void *context, xmlError *error)
 		*lost = true;
 }
 
+/* Parses the page of a key; lets go of the shared files that hold nothing it uses. */
+static bool parse_page(struct guide_library *lib, const char *key, struct problem_list *problems)
+{
+	const char *part[GUIDE_USES_MAX];
+	const size_t length = strlen(key);
+	size_t parts, kept = 0;
+	struct guide_doc *page = NULL;
+
+	for (size_t i = 0; i < lib->docs; i++)
+		if (strncmp(lib->doc[i].name, key, length) == 0 && strcmp(lib->doc[i].name + length, ".xml") == 0)
+			page = &lib->doc[i];
+	if (!page)
+		return true;
+	if (!guide_parse(page, problems))
+		return false;
+	parts = guide_uses(xmlDocGetRootElement(page->doc), part);
+	for (size_t i = 0; i < lib->docs; i++)
+		if (is_shared_name(lib->doc[i].name) && !guide_serves(&lib->doc[i], part, parts))
+			doc_clear(&lib->doc[i]);
+		else
+			lib->doc[kept++] = lib->doc[i];
+	lib->docs = kept;
+	return true;
+}
+
 /* Everything that libxml2 does for us. False if there are no whole trees; *valid: they follow the schema. */
-static bool library_parse(struct guide_library *lib, bool schema, bool *valid, struct problem_list *problems)
+static bool library_parse(struct guide_library *lib, const char *key, bool *valid, struct problem_list *problems)
 {
 	const xmlStructuredErrorFunc before = xmlStructuredError;
 	void *const before_context = xmlStructuredErrorContext;
 	bool ok = true, lost = false;
 
 	xmlSetStructuredErrorFunc(&lost, on_stray_fault);
-	for (size_t i = 0; i < lib->docs; i++)
-		ok = guide_parse(&lib->doc[i], problems) && ok;
-	*valid = ok && (!schema || guide_validate(lib, problems));
+	lib->one_page = key != NULL;
+	const bool go_on = !key || parse_page(lib, key, problems);
+
+	ok = go_on;
+	for (size_t i = 0; i < lib->docs && go_on; i++)
+		if (!lib->doc[i].doc)
+			ok = guide_parse(&lib->doc[i], problems) && ok;
+	*valid = ok && (key || guide_validate(lib, problems));
 	xmlSetStructuredErrorFunc(before_context, before);
 	if (lost && !problem_any(problems))
 		problem_add(problems, PROBLEM_NO_MEMORY, NULL, 0, NULL, NULL, NULL);
@@ -138,8 +174,9 @@ static bool has_schema(const struct guide_library *lib)
 	return false;
 }
 
-/* All that follows once every file's bytes are there. Takes lib; NULL if it is no library. */
-static struct guide_library *library_finish(struct guide_library *lib, bool schema,
+/* All that follows once every file's bytes are there: with a key of its page alone, which no schema is held
+   against. Takes lib; NULL if it is no library. */
+static struct guide_library *library_finish(struct guide_library *lib, const char *key,
 					    struct problem_list *problems)
 {
 	size_t total = 0;
@@ -159,7 +196,7 @@ static struct guide_library *library_finish(struct guide_library *lib, bool sche
 			ok = false;
 		}
 	/* what the schema cannot say is looked at in any case: whoever mends a library wants all faults at once */
-	if (ok && library_parse(lib, schema, &valid, problems) && (valid || has_schema(lib)) &&
+	if (ok && library_parse(lib, key, &valid, problems) && (valid || has_schema(lib)) &&
 	    guide_check(lib, problems) && valid)
 		return lib;
 	guide_close(lib);
@@ -192,7 +229,7 @@ struct guide_library *guide_open_memory(const struct guide_file *file, size_t fi
 		}
 	}
 	if (ok)
-		return library_finish(lib, true, problems);
+		return library_finish(lib, NULL, problems);
 	guide_close(lib);
 	return NULL;
 }
@@ -202,7 +239,7 @@ static bool wanted(const char *name, const char *key)
 {
 	const size_t length = key ? strlen(key) : 0;
 
-	return !key || strncmp(name, "common", 6) == 0 || strcmp(name, "sources.xml") == 0 ||
+	return !key || is_shared_name(name) || strcmp(name, "sources.xml") == 0 ||
 	       (strncmp(name, key, length) == 0 && strcmp(name + length, ".xml") == 0);
 }
 
@@ -236,7 +273,7 @@ static struct guide_library *open_directory(const char *dir, const char *key, st
 	ok = lib && read_directory(lib, open, key, problems);
 	closedir(open);
 	if (ok)
-		return library_finish(lib, !key, problems);
+		return library_finish(lib, key, problems);
 	guide_close(lib);
 	return NULL;
 }

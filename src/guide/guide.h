@@ -116,6 +116,7 @@ struct guide_block {
 	const char *label;   /* "Sound", "Never", "Choice 1"; "" for none */
 	const char *text;    /* UTF-8, one line, sizes filled in */
 	const char *source;  /* titles and clause of what was read; "" for none */
+	const char *of;      /* of a step: "pipe", "any", or "" for the feet that the page draws */
 };
 
 struct guide_sink {
@@ -146,6 +147,7 @@ struct guide_request {
 	enum unit_system units;
 	enum guide_depth depth;
 	enum guide_fastener fastener;
+	bool base_below; /* of the foot: on wood or deck, the flashing goes over it */
 };
 
 /* Walks one page from top to bottom. False if the library has no such page; then

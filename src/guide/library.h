@@ -13,6 +13,7 @@
 #define GUIDE_SCHEMA "covering.rng"
 #define GUIDE_INDEX "index.xml"
 #define GUIDE_OPENING_PART "defers"
+#define GUIDE_USES_MAX 128 /* the longest page has 35 */
 
 struct guide_doc {
 	char *name, *data; /* bytes as read, for the export */
@@ -35,6 +36,7 @@ struct guide_table {
 struct guide_library {
 	struct guide_doc *doc; /* in the order of the names */
 	size_t docs;
+	bool one_page; /* and of the shared files only what it uses */
 	struct guide_table page, part, source;
 };
 
@@ -68,6 +70,13 @@ bool guide_read_file(int dirfd, const char *name, struct guide_doc *doc,
 bool guide_parse(struct guide_doc *doc, struct problem_list *problems);
 /* Validates every document against the schema. */
 bool guide_validate(const struct guide_library *lib, struct problem_list *problems);
+
+/* uses.c: what one page needs of shared files. */
+/* The ids of the parts that a page uses, the opening part first; how many. */
+size_t guide_uses(const xmlNode *page, const char *part[GUIDE_USES_MAX]);
+/* Whether a part is one of these; whether a file, not yet parsed, may hold one of them. */
+bool guide_used(const xmlNode *node, const char *const part[], size_t parts);
+bool guide_serves(const struct guide_doc *doc, const char *const part[], size_t parts);
 
 /* check.c: what a schema cannot say. Fills the tables of lib. */
 bool guide_check(struct guide_library *lib, struct problem_list *problems);

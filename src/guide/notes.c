@@ -88,6 +88,8 @@ static void hand_out(const struct walk *w, struct guide_block *b)
 		b->label = "";
 	if (!b->source)
 		b->source = "";
+	if (!b->of)
+		b->of = "";
 	w->sink->block(w->sink->context, b);
 }
 
@@ -104,7 +106,8 @@ static void say_claim(struct walk *w, const xmlNode *node, enum guide_kind kind,
 		      const char *text)
 {
 	char source[GUIDE_TEXT_MAX];
-	struct guide_block b = {.kind = kind, .label = label, .text = text};
+	struct guide_block b = {
+		.kind = kind, .label = label, .text = text, .of = node_attribute(node, "of")};
 
 	b.status = claim_status(node);
 	b.source = claim_source(w->lib, node, source, sizeof source);

@@ -8,7 +8,8 @@
 
 #include "quantity/quantity.h"
 
-/* PITCH rad; LEAST a length that may be longer, printed rounded up; LENGTH a length, printed to the nearest 1/16 in or mm;
+/* PITCH rad; LEAST a length that may be longer, printed rounded up; LENGTH a length, printed to the nearest 1/16 in or mm; either
+   as it is where it is a whole number of 64ths of an inch;
    COUNT a whole number; HEAT a temperature. */
 #define GUIDE_SIZES(G)                                                                            \
 	G(pitch, "pitch", PITCH, "slope of the roof plane")                                       \
@@ -39,7 +40,7 @@
 	G(deck_thickness, "deck-thickness", LENGTH, "deck or boards")                             \
 	G(fastener_diameter, "fastener-diameter", LENGTH, "shank of the foot's fastener")         \
 	G(fastener_length, "fastener-length", LENGTH, "its length below the head")                \
-	G(thread_in_wood, "thread-in-wood", LEAST, "thread that must bite in the rafter")         \
+	G(thread_in_wood, "thread-in-wood", LENGTH, "thread that must bite in the rafter")        \
 	G(rafter_breadth, "rafter-breadth", LENGTH, "thickness of a rafter")                      \
 	G(rafter_depth, "rafter-depth", LENGTH, "depth of a rafter")                              \
 	G(rafter_spacing, "rafter-spacing", LENGTH, "rafter centre to rafter centre")             \

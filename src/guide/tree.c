@@ -101,6 +101,8 @@ static bool printable(const char *text, const char *blanks)
 	for (const char *s = text; *s; s++) {
 		const unsigned char c = (unsigned char)*s, follows = (unsigned char)s[1];
 
+		if (c >= 0x20 && c < 0x7F)
+			continue;
 		/* below U+0020, U+007F to U+009F */
 		if ((c < 0x20 && !strchr(blanks, *s)) || c == 0x7F || (c == 0xC2 && follows < 0xA0))
 			return false;
