@@ -37,7 +37,7 @@ static double readable(double turn)
 	return turn;
 }
 
-static void between(struct drawing *d, struct point a, struct point b, double away,
+static void between(struct drawing *d, struct point a, struct point b, double away, double size,
 		    const char *text)
 {
 	const double length = hypot(b.x - a.x, b.y - a.y);
@@ -45,10 +45,9 @@ static void between(struct drawing *d, struct point a, struct point b, double aw
 	const double side = away < 0 ? -1 : 1, turn = readable(atan2(u.y, u.x));
 	const struct point la = plus(a, away, left), lb = plus(b, away, left);
 	const struct point normal = {-sin(turn), cos(turn)};
-	struct lettering_spec spec = {DIMENSION_TEXT, false, ANCHOR_CENTRE,
-				      ANCHOR_BASE,    turn,  true};
+	const struct lettering_spec spec = {size, false, ANCHOR_CENTRE, ANCHOR_BASE, turn, true};
 	const double room = lettering_width(drawing_lettering(d), text,
-					    (struct lettering_style){spec.size, false, false});
+					    (struct lettering_style){size, false, false});
 	struct point middle = {(la.x + lb.x) / 2, (la.y + lb.y) / 2};
 
 	if (fabs(away) > CLEAR) {
@@ -69,8 +68,8 @@ static void between(struct drawing *d, struct point a, struct point b, double aw
 	drawing_text(d, LAYER_DIM, plus(middle, 0.7 * MM, normal), spec, text);
 }
 
-void dimension_between(struct drawing *d, struct point a, struct point b, double away,
-		       const char *text)
+void dimension_between_as(struct drawing *d, struct point a, struct point b, double away,
+			  double size, const char *text)
 {
 	const struct view open = drawing_view_open(d);
 	const struct point pa = drawing_on_paper(d, a), pb = drawing_on_paper(d, b);
@@ -78,8 +77,14 @@ void dimension_between(struct drawing *d, struct point a, struct point b, double
 	if (hypot(pb.x - pa.x, pb.y - pa.y) < 0.1 * MM)
 		return;
 	drawing_view(d, VIEW_PAPER);
-	between(d, pa, pb, away, text);
+	between(d, pa, pb, away, size, text);
 	drawing_view(d, open);
+}
+
+void dimension_between(struct drawing *d, struct point a, struct point b, double away,
+		       const char *text)
+{
+	dimension_between_as(d, a, b, away, DIMENSION_TEXT, text);
 }
 
 /* Pool adjacent violators on place - i pitch. */
@@ -104,6 +109,89 @@ void dimension_spread(double *place, int n, double pitch)
 	for (int b = 0, i = 0; b < blocks; b++)
 		for (int k = 0; k < block[b].count; k++, i++)
 			place[i] = block[b].sum / block[b].count + i * pitch;
+}
+
+static double width_of(const struct drawing *d, const char *text, double size)
+{
+	return lettering_width(drawing_lettering(d), text,
+			       (struct lettering_style){size, false, false});
+}
+
+static bool fits(const struct drawing *d, const struct chain *c, int i, double scale)
+{
+	return width_of(d, c->text[i], c->size) + 2 * TICK <= (c->at[i + 1] - c->at[i]) * scale;
+}
+
+double dimension_chain_room(const struct drawing *d, const struct chain *c, double scale)
+{
+	double most = c->up ? 0 : 0.7 * MM + LETTERING_ASCENT * c->size;
+
+	for (int i = 0; i + 1 < c->n; i++)
+		if (!fits(d, c, i, scale))
+			most = fmax(most, TICK + BEYOND + width_of(d, c->text[i], c->size));
+	return most;
+}
+
+/* (along, beyond) of the chain's own frame to paper. */
+static struct point outward(const struct chain *c, struct point zero, double along, double beyond)
+{
+	return c->up ? (struct point){zero.x + beyond, along}
+		     : (struct point){along, zero.y + beyond};
+}
+
+static void chain_texts(struct drawing *d, const struct chain *c, struct point zero,
+			const double *along, double scale)
+{
+	const double quarter = RAD_PER_DEG * 90, pitch = PITCH * c->size;
+	const struct lettering_spec beside = {
+		c->size, false, ANCHOR_CENTRE, ANCHOR_BASE, c->up ? quarter : 0, true};
+	const struct lettering_spec across = {
+		c->size, false, ANCHOR_LEFT, ANCHOR_MIDDLE, c->up ? 0 : quarter, true};
+	double free = -HUGE_VAL;
+
+	for (int i = 0; i + 1 < c->n; i++) {
+		const double middle = (along[i] + along[i + 1]) / 2;
+
+		if (fits(d, c, i, scale)) {
+			drawing_text(d, LAYER_DIM,
+				     outward(c, zero, middle, c->away + (c->up ? -0.7 : 0.7) * MM),
+				     beside, c->text[i]);
+			continue;
+		}
+		const double at = fmax(middle, free);
+
+		drawing_text(d, LAYER_DIM, outward(c, zero, at, c->away + TICK + BEYOND), across,
+			     c->text[i]);
+		free = at + pitch;
+	}
+}
+
+void dimension_chain(struct drawing *d, const struct chain *c)
+{
+	const struct view open = drawing_view_open(d);
+	const struct point zero = drawing_on_paper(d, c->zero);
+	const struct point u = c->up ? (struct point){0, 1} : (struct point){1, 0};
+	double along[CHAIN_MAX];
+	const int n = c->n < CHAIN_MAX ? c->n : CHAIN_MAX;
+
+	if (n < 2)
+		return;
+	for (int i = 0; i < n; i++) {
+		const struct point p = drawing_on_paper(
+			d, plus(c->zero, c->at[i] - (c->up ? c->zero.y : c->zero.x), u));
+
+		along[i] = c->up ? p.y : p.x;
+	}
+	drawing_view(d, VIEW_PAPER);
+	drawing_line(d, LAYER_DIM, outward(c, zero, along[0], c->away),
+		     outward(c, zero, along[n - 1], c->away));
+	for (int i = 0; i < n; i++) {
+		drawing_line(d, LAYER_DIM, outward(c, zero, along[i], CLEAR),
+			     outward(c, zero, along[i], c->away + BEYOND));
+		tick(d, outward(c, zero, along[i], c->away), u);
+	}
+	chain_texts(d, c, zero, along, open.scale);
+	drawing_view(d, open);
 }
 
 static double widest(const struct drawing *d, const struct running *r)

@@ -191,6 +191,21 @@ void drawing_add(struct drawing *d, const struct drawing *from, struct view at)
 	d->view = open;
 }
 
+struct drawing *drawing_cut(struct drawing *tall, double low, const struct allocator *allocator)
+{
+	struct drawing *d =
+		drawing_create(tall->lettering, tall->width, tall->height - low, allocator);
+
+	if (d) {
+		drawing_add(d, tall, (struct view){{0, -low}, 1, 0});
+		drawing_set_title(d, tall->title, tall->description);
+		drawing_set_main_view(d, tall->main_view);
+		d->main_view.origin.y -= low;
+	}
+	drawing_destroy(tall);
+	return d;
+}
+
 void drawing_line(struct drawing *d, enum drawing_layer layer, struct point a, struct point b)
 {
 	drawing_put(d, SHAPE_LINE, layer, (const struct point[]){a, b}, 2);

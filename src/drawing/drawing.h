@@ -124,6 +124,10 @@ struct point drawing_on_paper(const struct drawing *d, struct point world);
 struct view drawing_main_view(const struct drawing *d);
 void drawing_set_main_view(struct drawing *d, struct view view);
 
+/* The same drawing without the paper below `low`, which is given back; NULL when memory ran out. For
+   one that grows downward until it is known how high it is. */
+struct drawing *drawing_cut(struct drawing *tall, double low, const struct allocator *allocator);
+
 /* Another drawing as a picture in this one: `at` takes its paper to this paper. */
 void drawing_add(struct drawing *d, const struct drawing *from, struct view at);
 

@@ -2,12 +2,9 @@
 /* What a crew reads on the ladder: where the tape goes, the hole, the screw, the flashing, the
  * photographs. */
 #include <math.h>
-#include <string.h>
 
 #include "report/caution.h"
 #include "report/check_part.h"
-#include "report/flashing_sizes.h"
-#include "sheet/flashing_plan.h"
 #include "sheet/rail_pieces.h"
 #include "sheet/section.h"
 #include "sheet/sheets.h"
@@ -24,10 +21,7 @@ static void tape_lines(const struct sheet *s, struct document *d)
 	const struct column columns[] = {
 		{"line", ALIGN_RIGHT, true, false},
 		{"up the slope", ALIGN_RIGHT, false, false},
-		{document_text(d, "along the eave from %s (%s)",
-			       s->job->building.form == FORM_HIP ? "its left end"
-								 : "the left rake edge",
-			       place_kind(s)),
+		{document_text(d, "along the eave from %s (%s)", left_end(s->job), place_kind(s)),
 		 ALIGN_LEFT, false, true},
 	};
 
@@ -49,6 +43,22 @@ static void tape_lines(const struct sheet *s, struct document *d)
 	}
 }
 
+/* What "4/5" in the table means, and what is done before the foot. */
+static void block_words(const struct sheet *s, struct document *d)
+{
+	const struct block_result *b = &s->r->block;
+
+	if (b->feet == 0)
+		return;
+	document_add(d, BLOCK_PARAGRAPH, 0,
+		     "(4/5) is a block midway between rafters 4 and 5, set before the foot: %s %s, %s %s, upper face "
+		     "flush with the rafters', %s.",
+		     b->size, b->flat ? "flat" : "on edge", b->species, b->grade,
+		     b->hanger ? "each end in its hanger"
+			       : document_text(d, "%d common nails %s through the rafter into each end",
+					       b->rows * b->columns, sheet_block_nail(s)));
+}
+
 /* Where the pieces of each rail meet, by the same tape. */
 static void joint_words(const struct sheet *s, struct document *d)
 {
@@ -61,8 +71,8 @@ static void joint_words(const struct sheet *s, struct document *d)
 			list = document_text(d, "%s%s%s", list, *list ? ", " : "", sheet_tape(s, at[k]));
 		if (n > 0)
 			document_add(d, BLOCK_PARAGRAPH, 0,
-				     "Rail of line %d: joined at %s from the left rake edge.",
-				     s->pass->line[i].line + 1, list);
+				     "Rail of line %d: joined at %s, along the eave from %s.", s->pass->line[i].line + 1, list,
+				     left_end(s->job));
 	}
 }
 
@@ -88,7 +98,7 @@ static const char *in_each_foot(const struct sheet *s, struct document *d)
 			     k->count > 1 ? document_text(d, ", %s apart along the rafter",
 							  sheet_size(s, k->spacing))
 					  : "",
-			     sheet_size(s, k->diameter),
+			     sheet_shank(s, k->diameter),
 			     isnan(k->length) ? ""
 					      : document_text(d, " by %s", sheet_size(s, k->length)));
 }
@@ -117,8 +127,9 @@ static void lead_hole(const struct sheet *s, struct document *d)
 	if (f->lead_hole_low > 0)
 		document_pair(
 			d, "lead hole", "",
-			"%s wide for the thread, in the middle of the rafter; at most %s off it",
+			"%s wide for the thread, in the middle of the %s; at most %s off it",
 			sheet_drill(s, f->lead_hole_low, f->lead_hole_high),
+			s->r->block.feet > 0 ? "rafter or block" : "rafter",
 			sheet_size(s, s->job->fastener.drilling_tolerance));
 	else if (s->job->fastener.kind == FASTENER_SHEET_SCREW)
 		document_pair(d, "lead hole", "",
@@ -183,46 +194,6 @@ static void hold_down(const struct sheet *s, struct document *d)
 		hole_and_screw(s, d);
 }
 
-struct walk {
-	struct document *d;
-	int steps;
-};
-
-static void add_step(void *context, const struct guide_block *b)
-{
-	struct walk *w = context;
-
-	if (b->kind == GUIDE_STEP)
-		document_add(w->d, BLOCK_NUMBERED, ++w->steps, "%s", b->text);
-}
-
-static void flashing_steps(const struct sheet *s, struct document *d)
-{
-	const struct guide_sizes sizes = flashing_sizes(s->job, s->r);
-	struct guide_request request = {.key = s->job->roof.covering,
-					      .sizes = &sizes,
-					      .units = s->f.units,
-					      .depth = GUIDE_BRIEF};
-	struct walk w = {d, 0};
-	const struct guide_sink sink = {add_step, &w};
-	struct problem_list problems = {0};
-
-	document_add(d, BLOCK_HEADING, 2, "Flashing on %s", s->job->roof.covering);
-	if (flashing_of_other_foot(s)) { /* then the steps are of that other foot too */
-		document_add(d, BLOCK_CAUTION, 0, "%s", flashing_of_other_foot(s));
-		return;
-	}
-	if (s->library)
-		guide_notes(s->library, &request, &sink, &problems);
-	/* where the steps are those of every roof of the kind, only the long notes have them */
-	request.depth = GUIDE_FULL;
-	if (s->library && w.steps == 0)
-		guide_notes(s->library, &request, &sink, &problems);
-	if (w.steps == 0)
-		document_add(d, BLOCK_PARAGRAPH, 0,
-			     "No steps for this covering are at hand: ask a roofer of that trade.");
-}
-
 void words_field(const struct sheet *s, struct document *d)
 {
 	if (s->r->verdict != HOLDS)
@@ -231,10 +202,11 @@ void words_field(const struct sheet *s, struct document *d)
 	if (s->r->passes > 0 && s->pass->lines > 0) {
 		document_add(d, BLOCK_HEADING, 2, "Tape, in the order of laying out");
 		tape_lines(s, d);
+		block_words(s, d);
 		joint_words(s, d);
 	}
 	hold_down(s, d);
-	flashing_steps(s, d);
+	words_flashing(s, d);
 	document_add(d, BLOCK_HEADING, 2, "Photographs");
 	document_add(d, BLOCK_PARAGRAPH, 0,
 		     "The rafters from the attic with a tape. The roof before the work. Each foot: "

@@ -68,7 +68,29 @@ const char *flashing_of_other_foot(const struct sheet *s)
 			"steps: a "
 			"roofer of that trade draws this flashing before a hole is made."
 		      : "Feet of this job are clamps on seams. The notes on this covering have no "
-			"picture of those; nothing goes through.";
+			"picture of those and no steps: the clamp's maker says how. Nothing goes through.";
+}
+
+static bool base_is_below(const struct job *job)
+{
+	return job->mount.seat == SEAT_ON_WOOD || job->mount.seat == SEAT_ON_DECK ||
+	       job->mount.seat == SEAT_RIGID_POST;
+}
+
+const char *flashing_over_base(const struct sheet *s)
+{
+	const struct guide_request request = {
+		.key = s->job->roof.covering, .units = s->f.units, .depth = GUIDE_BRIEF};
+	struct detail_layers drawn;
+
+	if (!base_is_below(s->job) || sheet_on_seams(s->job) || !s->library ||
+	    !detail_layers_read(&drawn, s->library, &request, "foot", "section") ||
+	    !layer_find(drawn.layer, drawn.layers, "boss") ||
+	    !layer_find(drawn.layer, drawn.layers, "foot"))
+		return NULL;
+	return "The notes set the foot on top of its plate. Feet of this job stand below it, on wood "
+	       "or deck: set foot and screws first, then bring the plate over the post, its raised "
+	       "collar closed round the post, its upper part under the freed courses.";
 }
 
 static const char *name_of(const struct sheet *s, int which)
@@ -88,8 +110,10 @@ static const char *name_of(const struct sheet *s, int which)
 	return names;
 }
 
-/* One picture in its share of the sheet; made smaller where it is too high. */
-static void put(const struct sheet *s, struct drawing *d, int which, double x, double wide)
+/* One picture from `at` down, or where the notes have none what is said of it; made smaller where it
+   is higher than `room`. The y below it. */
+static double put(const struct sheet *s, struct drawing *d, int which, struct point at, double wide,
+		  double room)
 {
 	const struct lettering_spec bold = {1.2 * TEXT, true, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
 	const struct guide_sizes sizes = which == OF_FOOT
@@ -99,51 +123,75 @@ static void put(const struct sheet *s, struct drawing *d, int which, double x, d
 					      .sizes = &sizes,
 					      .units = s->f.units,
 					      .depth = GUIDE_BRIEF,
-					      .fastener = flashing_fastener(s->job)};
-	const double top = drawing_height(d) - HEAD;
+					      .fastener = flashing_fastener(s->job),
+					      .base_below = base_is_below(s->job)};
 	const char *other = which == OF_FOOT ? flashing_of_other_foot(s) : NULL;
 
-	drawing_text(d, LAYER_TEXT, (struct point){x + MARGIN, top}, bold, name_of(s, which));
-	if (other) {
-		sheet_paragraph(s, d, (struct point){x + MARGIN, top - NAME}, wide - 2 * MARGIN,
-				1.2 * TEXT, other);
-		return;
-	}
+	drawing_text(d, LAYER_TEXT, (struct point){at.x + MARGIN, at.y}, bold, name_of(s, which));
+	at.y -= NAME;
+	if (other)
+		return sheet_paragraph(s, d, (struct point){at.x + MARGIN, at.y}, wide - 2 * MARGIN,
+				       1.2 * TEXT, other);
 	struct drawing *picture =
 		detail_draw(s->lettering, s->library, &request, word_of(which), "plan");
 
 	if (!picture)
-		return;
-	const double room = top - NAME - FOOT;
-	const double k =
-		fmin(1, fmin(room / drawing_height(picture), wide / drawing_width(picture)));
+		return at.y;
+	const double k = fmin(
+		1, fmin((room - NAME) / drawing_height(picture), wide / drawing_width(picture)));
 
-	drawing_add(d, picture,
-		    (struct view){{x + (wide - k * drawing_width(picture)) / 2,
-				   top - NAME - k * drawing_height(picture)},
-				  k,
-				  0});
+	at.y -= k * drawing_height(picture);
+	drawing_add(
+		d, picture,
+		(struct view){{at.x + (wide - k * drawing_width(picture)) / 2, at.y}, k, 0});
 	drawing_destroy(picture);
+	return at.y;
+}
+
+static const char source_words[] =
+	"From the notes on this covering, with the sizes of this job where it has them; up the "
+	"slope is up. Each picture has a scale of its own.";
+
+static double verdict(const struct sheet *s, struct drawing *d, struct point at, double wide,
+		      double least)
+{
+	at.y = sheet_paragraph(s, d, at, wide, TEXT,
+			       sheet_text(s, "%s. Job %s.", sheet_verdict(s), s->fingerprint));
+	return sheet_paragraph(s, d, at, wide, fmax(0.8 * TEXT, least), caution_result);
 }
 
 static void head(const struct sheet *s, struct drawing *d)
 {
 	const struct lettering_spec big = {3.2 * MM, true, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
 	const double top = drawing_height(d) - MARGIN, wide = drawing_width(d) - 2 * MARGIN;
-	double y;
 
 	drawing_text(d, LAYER_TEXT, (struct point){MARGIN, top}, big, drawing_title(d));
 	sheet_paragraph(s, d, (struct point){MARGIN, top - 5 * MM}, wide, TEXT,
-			"From the notes on this covering, with the sizes of this job where it has "
-			"them; up the slope is up. Each picture has a scale of its own.");
-	y = sheet_paragraph(s, d, (struct point){MARGIN, FOOT - 1 * MM}, wide, TEXT,
-			    sheet_text(s, "%s. Job %s.", sheet_verdict(s), s->fingerprint));
-	sheet_paragraph(s, d, (struct point){MARGIN, y}, wide, 0.8 * TEXT, caution_result);
+			source_words);
+	verdict(s, d, (struct point){MARGIN, FOOT - 1 * MM}, wide, 0);
 }
 
-struct drawing *flashing_plan_draw(const struct sheet *s, int page, double width, double height)
+/* The pictures below each other, each as wide as the room. */
+static struct drawing *below_each_other(const struct sheet *s, struct drawing *d,
+					const struct pictures *all, int first, int n,
+					struct sheet_room room)
 {
-	struct drawing *d = drawing_create(s->lettering, width, height, NULL);
+	const double wide = room.width - 2 * NARROW_MARGIN;
+	struct point at = {NARROW_MARGIN, room.height - NARROW_MARGIN};
+
+	at.y = sheet_heading(s, d, at, wide, 1.3 * TEXT, drawing_title(d));
+	at.y = sheet_paragraph(s, d, at, wide, TEXT, source_words) - TEXT;
+	for (int i = 0; i < n; i++)
+		at.y = put(s, d, all->of[first + i], (struct point){0, at.y}, room.width,
+			   room.height) -
+		       TEXT;
+	at.y = verdict(s, d, at, wide, room.least);
+	return drawing_cut(d, at.y - NARROW_MARGIN, NULL);
+}
+
+struct drawing *flashing_plan_draw(const struct sheet *s, int page, struct sheet_room room)
+{
+	struct drawing *d = drawing_create(s->lettering, room.width, room.height, NULL);
 	const struct pictures all = pictures_of(s);
 	const int first = page * PICTURES, n = all.n - first < PICTURES ? all.n - first : PICTURES;
 
@@ -151,8 +199,11 @@ struct drawing *flashing_plan_draw(const struct sheet *s, int page, double width
 		return NULL;
 	drawing_set_title(d, "Flashing from above",
 			  sheet_text(s, "%s. %s", s->job->title, sheet_verdict(s)));
+	if (room.narrow)
+		return below_each_other(s, d, &all, first, n, room);
 	head(s, d);
 	for (int i = 0; i < n; i++)
-		put(s, d, all.of[first + i], i * width / n, width / n);
+		put(s, d, all.of[first + i], (struct point){i * room.width / n, room.height - HEAD},
+		    room.width / n, room.height - HEAD - FOOT);
 	return d;
 }

@@ -10,7 +10,7 @@ void flow_need(struct flow *f, double height)
 {
 	if (f->y + height <= f->room.height)
 		return;
-	pdf_page(f->pdf, f->landscape, f->name, false);
+	pdf_page(f->pdf, false, f->name);
 	f->room = pdf_room(f->pdf);
 	f->y = 0;
 }

@@ -10,8 +10,7 @@
 
 struct flow {
 	struct pdf *pdf;
-	const char *name;
-	bool landscape;
+	const char *name; /* of the sheet, in the head of the next page */
 	struct pdf_room room;
 	double y;    /* used, from the room's top, m */
 	double text; /* size of running text */
@@ -39,7 +38,14 @@ void flow_frame(struct flow *f, double x, double y, double width, double height)
 
 /* pdf_flow.c */
 void flow_document(struct flow *f, const struct document *d);
+/* What has to stand below a heading, lest it be alone: the least of the block, and of those that it
+ * leads to. */
+double flow_least(const struct flow *f, const struct block *b);
+/* flow_pairs.c */
+void flow_pairs(struct flow *f, const struct block *b);
+double flow_pairs_least(const struct flow *f, const struct block *b);
 /* flow_table.c */
 void flow_table(struct flow *f, const struct table *t);
+double flow_table_least(const struct flow *f, const struct table *t);
 
 #endif

@@ -1,13 +1,11 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet/html.h"
 
-#include <string.h>
-
 #include "drawing/svg.h"
+#include "sheet/html_table.h"
 
-/* Black on white; a table wider than the screen scrolls by itself, a drawing too small to read
- * there can be slid: as wide as the text on a desk, and on a telephone wide enough for letters of
- * 10 px. */
+/* Black on white; of each drawing there are two: one as wide as the text on a desk and on paper, and one
+ * for a screen narrower than that. Tables: html_table.c. */
 static const char style[] =
 	"html{font:16px/1.45 'DejaVu Sans',Verdana,sans-serif;color:#000;background:#fff}\n"
 	"body{max-width:62rem;margin:0 auto;padding:0 1rem 3rem}\n"
@@ -16,31 +14,24 @@ static const char style[] =
 	"h1{font-size:1.5rem;margin:.2rem 0}h2{font-size:1.35rem;border-bottom:3px solid "
 	"#000;margin:2.5rem 0 .8rem}\n"
 	"h3{font-size:1.12rem;border-bottom:1px solid #000;margin:1.6rem 0 "
-	".6rem}h4{font-size:1rem;margin:1.2rem 0 .4rem}\n"
+	".6rem}h4{font-size:1.05rem;margin:1.2rem 0 .4rem}h5{font-size:.95rem;margin:.8rem 0 .4rem}\n"
 	".verdict{border:3px solid #000;padding:.7rem;font-weight:bold;font-size:1.1rem}\n"
 	".caution{border-left:6px solid #000;padding:.2rem .7rem;margin:.7rem 0}\n"
 	".seal{border:1px solid "
 	"#000;min-height:8rem;max-width:30rem;padding:.4rem;font-size:.85rem}\n"
-	".scroll{overflow-x:auto}table{border-collapse:collapse;font-size:.9rem;margin:.6rem 0}\n"
-	"th{text-align:left;border-bottom:2px solid #000;vertical-align:bottom}\n"
-	"th,td{padding:.15rem .6rem .15rem "
-	"0}td{vertical-align:top}.r{text-align:right}.k{white-space:nowrap}\n"
 	"dl{display:grid;grid-template-columns:minmax(8rem,16rem) 1fr;gap:.15rem "
 	"1rem}dd{margin:0}\n"
+	"li.box{list-style-type:'\\2610\\a0';margin:.3rem 0}\n"
 	".note{font-size:.85rem}.step{margin:.7rem 0}.step "
 	"b{display:block}.clause{font-size:.85rem}\n"
-	".drawing{overflow-x:auto}.drawing "
-	"svg{display:block;width:100%;min-width:60rem;height:auto}\n"
-	"@media(max-width:62rem){.drawing::before{content:'Wider than this screen: push it "
-	"sideways.';display:block;position:sticky;left:0;font-size:.85rem}}\n"
-	/* a grey edge where a table goes on to the right */
-	"@media screen and (max-width:62rem){.scroll{background:linear-gradient(90deg,transparent,"
-	"#fff 70%) right/2rem 100% no-repeat local,linear-gradient(90deg,transparent,#999) "
-	"right/.6rem 100% no-repeat scroll}}\n"
-	"@media(max-width:36rem){.w{min-width:9rem}.drawing svg{min-width:76rem}dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
+	".drawing svg,.phone svg{display:block;width:100%;height:auto}.phone{display:none}\n"
+	/* edge to edge: 1rem is the body's own margin */
+	"@media screen and (max-width:62rem){.desk{display:none}"
+	".phone{display:block;margin:0 -1rem}.phone svg{max-width:34rem;margin:0 auto}}\n"
+	"@media(max-width:36rem){dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
 	"@page wide{size:landscape}@media print{section{break-before:page}"
-	"#sheet-1{break-before:auto}.wide{page:wide}.drawing svg{min-width:0;max-height:6.3in}"
-	".drawing::before{display:none}nav{display:none}h2,h3,h4{break-after:avoid}"
+	"#sheet-1{break-before:auto}.wide{page:wide}.drawing svg{max-height:6.3in}"
+	"nav{display:none}h2,h3,h4,h5{break-after:avoid}"
 	"tr,.step,li,.seal,.verdict{break-inside:avoid}html{font-size:12px}}\n";
 
 static void tagged(FILE *f, const char *tag, const char *class, const char *text)
@@ -59,7 +50,8 @@ void html_begin(FILE *f, const struct html_page *page)
 	      "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>",
 	      f);
 	svg_text(f, page->title);
-	fprintf(f, "</title>\n<style>\n%s</style>\n</head>\n<body>\n<header>\n", style);
+	fprintf(f, "</title>\n<style>\n%s%s</style>\n</head>\n<body>\n<header>\n", style,
+		html_table_style);
 	tagged(f, "h1", "", page->title);
 	tagged(f, "div", "", page->job);
 	tagged(f, "div", "note", page->fingerprint);
@@ -95,38 +87,16 @@ void html_seal(FILE *f)
 	       "sealed this.");
 }
 
-void html_drawing(FILE *f, const struct drawing *d)
+void html_drawing(FILE *f, const struct drawing *d, const struct drawing *narrow)
 {
-	fputs("<div class=\"drawing\">\n", f);
+	fprintf(f, "<div class=\"drawing%s\">\n", narrow ? " desk" : "");
 	drawing_write_svg(f, d, SVG_INLINE);
 	fputs("</div>\n", f);
-}
-
-static void put_table(FILE *f, const struct table *t)
-{
-	fputs("<div class=\"scroll\"><table>\n<thead><tr>", f);
-	for (int c = 0; c < t->columns; c++) {
-		fprintf(f, "<th scope=\"col\"%s>",
-			t->column[c].align == ALIGN_RIGHT ? " class=\"r\"" : "");
-		svg_text(f, t->column[c].title);
-		fputs("</th>", f);
-	}
-	fputs("</tr></thead>\n<tbody>\n", f);
-	for (const struct row *r = t->first; r; r = r->next) {
-		fputs("<tr>", f);
-		for (int c = 0; c < t->columns; c++) {
-			const struct column *column = &t->column[c];
-
-			fprintf(f, "<td class=\"%s\">",
-				column->align == ALIGN_RIGHT ? "r k"
-				: column->wrap               ? (strlen(r->cell[c]) > 16 ? "w" : "")
-							     : "k");
-			svg_text(f, r->cell[c]);
-			fputs("</td>", f);
-		}
-		fputs("</tr>\n", f);
-	}
-	fputs("</tbody></table></div>\n", f);
+	if (!narrow)
+		return;
+	fputs("<div class=\"phone\">\n", f);
+	drawing_write_svg(f, narrow, SVG_INLINE);
+	fputs("</div>\n", f);
 }
 
 static void put_pairs(FILE *f, const struct pair *p)
@@ -189,13 +159,13 @@ static void put_block(FILE *f, const struct block *b)
 		tagged(f, "p", "verdict", b->text);
 		return;
 	case BLOCK_HEADING:
-		tagged(f, b->level <= 1 ? "h3" : "h4", "", b->text);
+		tagged(f, b->level <= 1 ? "h3" : b->level == 2 ? "h4" : "h5", "", b->text);
 		return;
 	case BLOCK_PARAGRAPH:
 		tagged(f, "p", "", b->text);
 		return;
 	case BLOCK_BULLET:
-		tagged(f, "li", "", b->text);
+		tagged(f, "li", b->level > 0 ? "box" : "", b->text);
 		return;
 	case BLOCK_NUMBERED:
 		fprintf(f, "<li value=\"%d\">", b->level);
@@ -209,7 +179,7 @@ static void put_block(FILE *f, const struct block *b)
 		put_pairs(f, b->pair);
 		return;
 	case BLOCK_TABLE:
-		put_table(f, b->table);
+		html_table(f, b->table);
 		return;
 	case BLOCK_STEP:
 		put_step(f, b->step);

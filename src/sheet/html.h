@@ -19,7 +19,8 @@ void html_contents(FILE *f, const char *const *name, int n);
 /* A sheet: its number is the anchor. wide: printed on paper on its side. */
 void html_sheet_begin(FILE *f, int number, const char *name, bool wide);
 void html_document(FILE *f, const struct document *d);
-void html_drawing(FILE *f, const struct drawing *d);
+/* narrow: the same for a telephone's screen, which shows that alone; NULL: there is none. */
+void html_drawing(FILE *f, const struct drawing *d, const struct drawing *narrow);
 /* The empty frame for an engineer's seal. */
 void html_seal(FILE *f);
 void html_sheet_end(FILE *f);

@@ -5,8 +5,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "report/field_value.h"
 #include "report/flashing_sizes.h"
+#include "sheet/material_note.h"
 #include "sheet/rail_pieces.h"
 
 /* Holes that a cartridge of about 10 fluid ounces fills and beds with room to spare (common
@@ -67,40 +67,6 @@ static int pipe_holes(const struct job *job)
 	return n;
 }
 
-static const char *screw_note(const struct sheet *s)
-{
-	const struct job_fastener *k = &s->job->fastener;
-
-	if (isnan(k->thread_length))
-		return sheet_text(s, "%s by %s under the head, with washer",
-				  sheet_size(s, k->diameter), sheet_size(s, k->length));
-	return sheet_text(s, "%s, %s by %s under the head, %s of thread or more, with washer",
-			  field_word(s->job, FIELD_FASTENER_KIND), sheet_size(s, k->diameter),
-			  sheet_size(s, k->length), sheet_size(s, k->thread_length));
-}
-
-static const char *flashing_note(const struct sheet *s, const struct guide_sizes *sizes)
-{
-	if (isnan(sizes->plate_length))
-		return sheet_text(s, "for %s", s->job->roof.covering);
-	return sheet_text(s, "for %s, at least %s long up the slope: %s below the hole, %s above",
-			  s->job->roof.covering, sheet_size(s, sizes->plate_length),
-			  sheet_size(s, sizes->plate_down), sheet_size(s, sizes->plate_up));
-}
-
-static const char *pipe_note(const struct sheet *s, const struct guide_sizes *sizes)
-{
-	const double across =
-		isnan(sizes->pipe_insulated) ? sizes->pipe_diameter : sizes->pipe_insulated;
-
-	return sheet_text(s, "for %s, widest pipe %s outside%s", s->job->roof.covering,
-			  sheet_size(s, across),
-			  isnan(sizes->pipe_temperature)
-				  ? ""
-				  : sheet_text(s, ", boots that bear %s",
-					       show(&s->f, sizes->pipe_temperature, UNIT_DEG_F)));
-}
-
 static void add_blocks(const struct sheet *s, struct materials *m)
 {
 	const struct block_result *b = &s->r->block;
@@ -110,7 +76,8 @@ static void add_blocks(const struct sheet *s, struct materials *m)
 	    sheet_text(s, "%s %s, %s %s, each cut to the room between its rafters, up to %s", b->size,
 		       b->flat ? "flat" : "on edge", b->species, b->grade, show_tape(&s->f, b->clear)));
 	add(m, MATERIAL_BLOCK_NAIL, false, b->hanger ? 0 : ends * b->rows * b->columns,
-	    "common nails 16d, through the rafters into the blocks' ends");
+	    sheet_text(s, "common nails %s, through the rafters into the blocks' ends",
+		       sheet_block_nail(s)));
 	add(m, MATERIAL_BLOCK_HANGER, false, b->hanger ? ends : 0,
 	    sheet_text(s, "%s", s->job->mount.block_report));
 }
@@ -147,12 +114,12 @@ static void add_layout(const struct sheet *s, struct materials *m, const struct 
 	    sheet_on_seams(job)    ? "clamps for this seam and gauge, with their test report"
 	    : job->mount.report[0] ? sheet_text(s, "%s", job->mount.report)
 				   : "tested: ask for the report");
-	add(m, MATERIAL_SCREW, false, screws, screw_note(s));
+	add(m, MATERIAL_SCREW, false, screws, material_screw(s));
 	if (feet > 0 && s->r->block.feet > 0)
 		add_blocks(s, m);
 	add(m, MATERIAL_FOOT_FLASHING, false, sheet_on_seams(job) ? 0 : feet,
-	    flashing_note(s, sizes));
-	add(m, MATERIAL_PIPE_FLASHING, false, pipe_holes(job), pipe_note(s, sizes));
+	    material_foot_flashing(s, sizes));
+	add(m, MATERIAL_PIPE_FLASHING, false, pipe_holes(job), material_pipe_flashing(s));
 	if (job->rail.kind == SUPPORT_RAILS && feet > 0) {
 		add_rails(s, m);
 		add(m, MATERIAL_END_CLAMP, false, 2 * pass->lines,
@@ -275,13 +242,7 @@ void materials_report(const struct sheet *s, struct document *d, const struct ma
 		}
 		document_cell(d, "%s", row->note);
 	}
-	if (s->job->collector.kind == COLLECTOR_FLAT_PLATE)
-		document_add(d, BLOCK_PARAGRAPH, 0,
-			     "The store is not in the list: one of %s goes with two collectors, so about %d "
-			     "%s here (common practice); what is drawn in a day decides.",
-			     s->f.units == SYSTEM_SI ? "300 l" : "80 gal",
-			     (s->f.units == SYSTEM_SI ? 150 : 40) * s->r->collectors,
-			     s->f.units == SYSTEM_SI ? "l" : "gal");
+	material_left_out(s, d);
 	if (!prices)
 		return;
 	document_add(d, BLOCK_PARAGRAPH, 0, "Together: %s%s%s by your own prices%s.",

@@ -54,7 +54,7 @@ const char *material_name(enum material_id id);
 /* NULL-terminated, for prices_read. */
 const char *const *material_keys(void);
 
-/* From the collectors to the store, m: as given, else by storeys and level ways; NAN if neither is. */
+/* From the collectors to the storage tank, m: as given, else by storeys and level ways; NAN if neither is. */
 double pipe_run(const struct job_pipe *p);
 /* prices: NULL for none. Notes live in the sheet's store. */
 struct materials materials_of(const struct sheet *s, const struct prices *prices);

@@ -17,14 +17,17 @@
 #define HEAD (17 * MM) /* from the edge to the room */
 #define FOOT (20 * MM)
 #define SMALL (2.3 * MM)
+#define HEAD_MAX 96
 
 struct pdf {
 	struct pdf_setup setup;
 	struct pdf_bytes bytes;
 	cairo_surface_t *surface;
 	cairo_t *cr;
-	int pages, parent; /* parent: bookmark of the last named page */
+	int pages, parent; /* parent: bookmark of the sheet that began last */
+	int sheets, at[PDF_SHEETS_MAX]; /* their first pages */
 	double width, height;
+	char head[HEAD_MAX]; /* of the open page; set when it is full, for sheets may begin on it */
 };
 
 static void paper_size(enum paper paper, bool landscape, double *width, double *height)
@@ -145,16 +148,16 @@ static void rule(struct pdf *p, double y)
 	cairo_stroke(p->cr);
 }
 
-static void head_and_foot(struct pdf *p, const char *name)
+static void head_and_foot(struct pdf *p)
 {
 	const double wide = p->width - 2 * SIDE, low = p->height - FOOT;
 	char page[64];
 
 	cairo_set_source_rgb(p->cr, 0, 0, 0);
-	line(p, SIDE, 11 * MM, 0.48 * wide, false, true, 3.2 * MM, name);
+	line(p, SIDE, 11 * MM, 0.53 * wide, false, true, 3.2 * MM, p->head);
 	const double w = lettering_width(p->setup.lettering, p->setup.job,
 					 (struct lettering_style){SMALL, false, false});
-	const double most = 0.50 * wide;
+	const double most = 0.45 * wide;
 
 	line(p, p->width - SIDE - (w < most ? w + 0.1 * MM : most), 11 * MM, most, false, false,
 	     SMALL, p->setup.job);
@@ -176,30 +179,53 @@ static void head_and_foot(struct pdf *p, const char *name)
 	line(p, SIDE, low + 14.2 * MM, wide, false, false, 0.85 * SMALL, job);
 }
 
-void pdf_page(struct pdf *p, bool landscape, const char *name, bool bookmark)
+static void close_page(struct pdf *p)
 {
-	char where[80];
+	if (p->pages == 0)
+		return;
+	head_and_foot(p);
+	cairo_show_page(p->cr);
+}
 
-	if (p->pages > 0)
-		cairo_show_page(p->cr);
+void pdf_page(struct pdf *p, bool landscape, const char *name)
+{
+	close_page(p);
 	p->pages++;
 	paper_size(p->setup.paper, landscape, &p->width, &p->height);
 	cairo_pdf_surface_set_size(p->surface, p->width * PT, p->height * PT);
-	head_and_foot(p, name);
-	if (!bookmark)
-		return;
-	snprintf(where, sizeof where, "page=%d pos=[0 0]", p->pages);
-	p->parent = cairo_pdf_surface_add_outline(p->surface, CAIRO_PDF_OUTLINE_ROOT, name, where,
-						  CAIRO_PDF_OUTLINE_FLAG_BOLD);
+	snprintf(p->head, sizeof p->head, "%s", name);
+}
+
+static int bookmark(struct pdf *p, int parent, const char *name, double y, bool bold)
+{
+	char where[80];
+
+	snprintf(where, sizeof where, "page=%d pos=[0 %ld]", p->pages, (long)(y * PT));
+	return cairo_pdf_surface_add_outline(
+		p->surface, parent, name, where,
+		bold ? CAIRO_PDF_OUTLINE_FLAG_BOLD : (cairo_pdf_outline_flags_t)0);
+}
+
+void pdf_sheet(struct pdf *p, const char *name, double y_below_top)
+{
+	const size_t n = strlen(p->head);
+
+	/* a sheet that begins lower down adds its number to the head */
+	if (y_below_top > 0)
+		snprintf(p->head + n, sizeof p->head - n, ", %.*s", (int)strcspn(name, " "), name);
+	if (p->sheets < PDF_SHEETS_MAX)
+		p->at[p->sheets++] = p->pages;
+	p->parent = bookmark(p, CAIRO_PDF_OUTLINE_ROOT, name, y_below_top, true);
+}
+
+int pdf_sheet_page(const struct pdf *p, int i)
+{
+	return i < p->sheets ? p->at[i] : 0;
 }
 
 void pdf_bookmark(struct pdf *p, const char *name, double y_below_top)
 {
-	char where[80];
-
-	snprintf(where, sizeof where, "page=%d pos=[0 %ld]", p->pages, (long)(y_below_top * PT));
-	cairo_pdf_surface_add_outline(p->surface, p->parent, name, where,
-				      (cairo_pdf_outline_flags_t)0);
+	bookmark(p, p->parent, name, y_below_top, false);
 }
 
 void pdf_draw(struct pdf *p, const struct drawing *d)
@@ -214,8 +240,7 @@ int pdf_end(struct pdf *p, FILE *f)
 {
 	int status;
 
-	if (p->pages > 0)
-		cairo_show_page(p->cr);
+	close_page(p);
 	const bool drawn = cairo_status(p->cr) == CAIRO_STATUS_SUCCESS;
 
 	cairo_destroy(p->cr);

@@ -12,7 +12,8 @@
 #include "drawing/drawing.h"
 #include "report/document.h"
 
-enum paper { PAPER_LETTER, PAPER_A4 };
+/* A telephone's screen is for single drawings: no page of a PDF has its size. */
+enum paper { PAPER_LETTER, PAPER_A4, PAPER_PHONE };
 
 struct pdf_setup {
 	enum paper paper;
@@ -30,10 +31,15 @@ struct pdf;
 
 /* NULL when memory ran out. */
 struct pdf *pdf_begin(const struct pdf_setup *setup);
-/* A new page. Its name stands in the head and among the bookmarks; a page that goes on has no
- * bookmark. */
-void pdf_page(struct pdf *p, bool landscape, const char *name, bool bookmark);
-/* A bookmark under the last page's, for a place on the page that is open. */
+/* A new page; its name stands in the head. */
+void pdf_page(struct pdf *p, bool landscape, const char *name);
+/* A sheet ("12  Materials") begins here: a bookmark. At the top (0), or lower down on a page whose
+   head then names its number too. */
+void pdf_sheet(struct pdf *p, const char *name, double y_below_top);
+#define PDF_SHEETS_MAX 40
+/* The page where the i-th sheet began; 0: there is none. */
+int pdf_sheet_page(const struct pdf *p, int i);
+/* A bookmark under the last sheet's, for a place on the page that is open. */
 void pdf_bookmark(struct pdf *p, const char *name, double y_below_top);
 /* Room between head and foot, m on paper: the upper left corner from the page's, width, height. */
 struct pdf_room {
@@ -49,11 +55,24 @@ int pdf_pages(const struct pdf *p);
    0, or -1 when memory ran out or the stream failed. */
 int pdf_end(struct pdf *p, FILE *f);
 
-/* pdf_flow.c: a document from the top of a new page on, over as many pages as it takes. Its
-   headings become bookmarks. with_seal: an empty frame for an engineer's seal on the first page,
-   which is the only one if smaller text can make it so. */
-void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape,
-		  bool with_seal);
+/* pdf_document.c. Documents one after the other from the top of a new page on: each is a sheet, with
+   its bookmark, and so have its headings; it begins where the one before ended if there is room. */
+struct pdf_part {
+	const struct document *document;
+	const char *name;
+};
+void pdf_documents(struct pdf *p, const struct pdf_part *part, int parts);
+/* The sheet that an engineer seals: an empty frame at the foot of its last page, which is the only
+   one if smaller text can make it so. Beside the frame the sheets of the set are listed. */
+struct pdf_entry {
+	const char *name;
+	int page; /* 0: not known yet */
+};
+struct pdf_index {
+	struct pdf_entry entry[PDF_SHEETS_MAX];
+	int n;
+};
+void pdf_sealed(struct pdf *p, const struct pdf_part *part, const struct pdf_index *index);
 
 /* Internal to src/sheet. */
 /* Another of the same kind, to see how much room something takes; NULL when memory ran out. */

@@ -1,21 +1,32 @@
 /* SPDX-License-Identifier: MIT */
 /* The blocks of a document on paper. */
 #include <math.h>
+#include <string.h>
 
 #include "drawing/typeset.h"
 #include "sheet/flow.h"
 
 #define INDENT (5 * MM)
+#define SMALL 0.84 /* of running text */
+#define EQUATION 0.95
+
+static double heading_size(const struct flow *f, const struct block *b)
+{
+	return b->level <= 1 ? 1.35 * f->text : b->level == 2 ? 1.1 * f->text : f->text;
+}
+
+static double space_above(const struct flow *f, const struct block *heading)
+{
+	return f->text * (heading->level <= 1 ? 1.3 : heading->level == 2 ? 0.8 : 0.4);
+}
 
 static void heading(struct flow *f, const struct block *b)
 {
 	const bool first = b->level <= 1;
-	const double size = first ? 1.35 * f->text : 1.1 * f->text;
+	const double size = heading_size(f, b);
 
-	flow_space(f, first ? 4 * MM : 2.5 * MM);
-	/* two headings in a row stay together */
-	flow_need(f, (first ? 36 * MM : 22 * MM) +
-			     (b->next && b->next->kind == BLOCK_HEADING ? 10 * MM : 0));
+	flow_space(f, space_above(f, b));
+	flow_need(f, flow_least(f, b));
 	if (first)
 		pdf_bookmark(f->pdf, b->text, f->room.y + f->y);
 	flow_text(f, (struct flow_style){.size = size, .bold = true}, b->text);
@@ -37,22 +48,38 @@ static void verdict(struct flow *f, const struct block *b)
 	f->y += height + 2.5 * MM;
 }
 
-static void item(struct flow *f, const struct block *b)
+/* A dot, a number, or a box to be ticked off. */
+static void item_mark(struct flow *f, const struct block *b)
 {
-	char mark[16] = "\xE2\x80\xA2";
+	char number[16];
 
-	if (b->kind == BLOCK_NUMBERED)
-		snprintf(mark, sizeof mark, "%d", b->level);
-	/* the mark goes where the text goes: as much as flow_text keeps together */
-	const double x = INDENT + (b->kind == BLOCK_NUMBERED ? 1 * MM : 0);
+	if (b->kind == BLOCK_NUMBERED) {
+		snprintf(number, sizeof number, "%d", b->level);
+		flow_put(f, number, f->text, true, 0, f->y, INDENT, false);
+	} else if (b->level == 0) {
+		flow_put(f, "\xE2\x80\xA2", f->text, false, 1.5 * MM, f->y, INDENT, false);
+	} else {
+		flow_frame(f, 0.5 * MM, f->y + 0.25 * f->text, f->text, f->text);
+	}
+}
+
+static double item_least(const struct flow *f, const struct block *b, double x)
+{
 	const double whole = flow_height(f, b->text, f->text, false, f->room.width - x);
 
-	flow_need(f, fmin(whole, 3.2 * f->text));
-	flow_put(f, mark, f->text, b->kind == BLOCK_NUMBERED,
-		 b->kind == BLOCK_NUMBERED ? 0 : 1.5 * MM, f->y, INDENT, false);
-	flow_text(f,
-		  (struct flow_style){.size = f->text, .x = x}, b->text);
-	flow_space(f, 0.6 * MM);
+	return fmin(whole, 3.2 * f->text);
+}
+
+static void item(struct flow *f, const struct block *b)
+{
+	const bool box = b->kind == BLOCK_BULLET && b->level > 0;
+	/* the mark goes where the text goes: as much as flow_text keeps together */
+	const double x = INDENT + (b->kind == BLOCK_NUMBERED || box ? 1 * MM : 0);
+
+	flow_need(f, item_least(f, b, x));
+	item_mark(f, b);
+	flow_text(f, (struct flow_style){.size = f->text, .x = x}, b->text);
+	flow_space(f, box ? 1.4 * MM : 0.6 * MM);
 }
 
 static void caution(struct flow *f, const struct block *b)
@@ -62,106 +89,121 @@ static void caution(struct flow *f, const struct block *b)
 	flow_space(f, 1.4 * MM);
 }
 
-static double widest_name(const struct flow *f, const struct block *b, double most)
+#define EQUATION_MAX 2048
+
+static bool fits_line(const struct flow *f, const char *equation)
 {
-	double name = 0;
-
-	for (const struct pair *p = b->pair; p; p = p->next) {
-		const double wide = flow_width(f, p->name, f->text, false);
-
-		name = wide > name ? wide : name;
-	}
-	return name > most ? most : name;
+	return flow_width(f, equation, EQUATION * f->text, false) <= f->room.width - INDENT;
 }
 
-/* One pair in a column of this width; sets it only if asked to. Returns its height. */
-static double put_pair(struct flow *f, const struct pair *p, double left, double name, double width,
-		       double top, bool set)
+/* On one line, or the formula on one and its values and result on the next, or each on its own. */
+static void equation_text(const struct flow *f, char text[EQUATION_MAX], const struct step_line *s)
 {
-	const double x = left + name + 3 * MM, wide = left + width - x;
-	const double a = flow_height(f, p->name, f->text, false, name + 0.1 * MM);
-	const double v = flow_height(f, p->value, f->text, false, wide);
+	const bool values = *s->values;
+	const char *below = "\n";
 
-	if (set) {
-		flow_put(f, p->name, f->text, false, left, top, name + 0.1 * MM, false);
-		flow_put(f, p->value, f->text, false, x, top, wide, false);
-	}
-	return a > v ? a : v;
+	snprintf(text, EQUATION_MAX, "= %s = %s", s->values, s->result);
+	if (values && fits_line(f, text))
+		below = " ";
+	snprintf(text, EQUATION_MAX, "%s = %s%s%s = %s", s->symbol, s->formula,
+		 values ? " = " : "", s->values, s->result);
+	if (!fits_line(f, text))
+		snprintf(text, EQUATION_MAX, "%s = %s%s%s%s= %s", s->symbol, s->formula,
+			 values ? "\n= " : "", s->values, below, s->result);
 }
 
-static void pairs(struct flow *f, const struct block *b)
+static double step_height(const struct flow *f, const struct step_line *s)
 {
-	const double width = f->room.width, name = widest_name(f, b, 0.34 * width);
+	const double small = SMALL * f->text, wide = f->room.width - INDENT;
+	char equation[EQUATION_MAX];
 
-	for (const struct pair *p = b->pair; p; p = p->next) {
-		flow_need(f, put_pair(f, p, 0, name, width, f->y, false));
-		f->y += put_pair(f, p, 0, name, width, f->y, true);
-		if (*p->note)
-			flow_text(f,
-				  (struct flow_style){.size = 0.84 * f->text, .x = name + 3 * MM},
-				  p->note);
-	}
-	flow_space(f, 2 * MM);
-}
-
-/* In two columns, the second half of the pairs at the right; none of them has a note. */
-static void pairs_beside(struct flow *f, const struct block *b)
-{
-	const double gap = 6 * MM, width = (f->room.width - gap) / 2,
-		     name = widest_name(f, b, 0.45 * width);
-	double height[2] = {0, 0};
-	int n = 0;
-
-	for (const struct pair *p = b->pair; p; p = p->next)
-		n++;
-	for (int set = 0; set < 2; set++) {
-		const double top = f->y;
-		int i = 0;
-
-		height[0] = height[1] = 0;
-		for (const struct pair *p = b->pair; p; p = p->next, i++) {
-			const int column = i >= (n + 1) / 2;
-
-			height[column] += put_pair(f, p, column * (width + gap), name, width,
-						   top + height[column], set != 0);
-		}
-		if (!set)
-			flow_need(f, height[0] > height[1] ? height[0] : height[1]);
-	}
-	f->y += height[0] > height[1] ? height[0] : height[1];
-	flow_space(f, 2 * MM);
+	equation_text(f, equation, s);
+	return 2 * f->text + flow_height(f, equation, EQUATION * f->text, false, wide) +
+	       (*s->where ? flow_height(f, s->where, small, false, wide) : 0) +
+	       (*s->status ? flow_height(f, s->status, small, false, wide) : 0);
 }
 
 /* Title and clause on one line, then the equation, then what the formula does not show and how sure
  * it is. */
 static void step(struct flow *f, const struct step_line *s)
 {
-	const double clause = flow_width(f, s->clause, 0.84 * f->text, false) + 0.2 * MM;
+	const double clause = flow_width(f, s->clause, SMALL * f->text, false) + 0.2 * MM;
 	const bool beside = clause < 0.55 * f->room.width;
-	const double small = 0.84 * f->text, wide = f->room.width - INDENT;
-	char equation[2048];
+	char equation[EQUATION_MAX];
 
-	snprintf(equation, sizeof equation, "%s = %s%s%s = %s", s->symbol, s->formula,
-		 *s->values ? " = " : "", s->values, s->result);
-	flow_need(f, 2 * f->text + flow_height(f, equation, 0.95 * f->text, false, wide) +
-			     (*s->where ? flow_height(f, s->where, small, false, wide) : 0) +
-			     (*s->status ? flow_height(f, s->status, small, false, wide) : 0));
+	equation_text(f, equation, s);
+	flow_need(f, step_height(f, s));
 	if (beside)
-		flow_put(f, s->clause, 0.84 * f->text, false, f->room.width - clause,
+		flow_put(f, s->clause, SMALL * f->text, false, f->room.width - clause,
 			 f->y + 0.4 * MM, clause, false);
 	flow_text(f,
-		  (struct flow_style){.size = 0.84 * f->text * 1.05,
+		  (struct flow_style){.size = SMALL * f->text * 1.05,
 				      .bold = true,
 				      .width = f->room.width - (beside ? clause + 4 * MM : 0)},
 		  s->title);
 	if (!beside)
-		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->clause);
-	flow_text(f, (struct flow_style){.size = 0.95 * f->text, .x = INDENT}, equation);
+		flow_text(f, (struct flow_style){.size = SMALL * f->text, .x = INDENT}, s->clause);
+	flow_text(f, (struct flow_style){.size = EQUATION * f->text, .x = INDENT}, equation);
 	if (*s->where)
-		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->where);
+		flow_text(f, (struct flow_style){.size = SMALL * f->text, .x = INDENT}, s->where);
 	if (*s->status)
-		flow_text(f, (struct flow_style){.size = 0.84 * f->text, .x = INDENT}, s->status);
+		flow_text(f, (struct flow_style){.size = SMALL * f->text, .x = INDENT}, s->status);
 	flow_space(f, 1.4 * MM);
+}
+
+static double lines(const struct flow *f, int n)
+{
+	return n * flow_height(f, "x", f->text, false, f->room.width);
+}
+
+/* Two lines; all of it, and what it leads to, where it is short and stands below a heading or ends
+ * in a colon. */
+static double paragraph_least(const struct flow *f, const struct block *b, bool headed)
+{
+	const double whole = flow_height(f, b->text, f->text, false, f->room.width);
+	const size_t n = strlen(b->text);
+	const bool leads = headed || (n > 0 && b->text[n - 1] == ':');
+
+	if (!leads || !b->next || whole > lines(f, 4))
+		return fmin(whole, lines(f, 2));
+	return whole + 1.6 * MM + flow_least(f, b->next);
+}
+
+static double heading_least(const struct flow *f, const struct block *b)
+{
+	const double own = flow_height(f, b->text, heading_size(f, b), true, f->room.width) +
+			   (b->level <= 1 ? 2 * MM : 0.8 * MM) +
+			   (b->next && b->next->kind == BLOCK_HEADING ? space_above(f, b->next) : 0);
+
+	if (!b->next)
+		return own;
+	return own + (b->next->kind == BLOCK_PARAGRAPH ? paragraph_least(f, b->next, true)
+						       : flow_least(f, b->next));
+}
+
+double flow_least(const struct flow *f, const struct block *b)
+{
+	switch (b->kind) {
+	case BLOCK_HEADING:
+		return heading_least(f, b);
+	case BLOCK_PARAGRAPH:
+		return paragraph_least(f, b, false);
+	case BLOCK_TABLE:
+		return flow_table_least(f, b->table);
+	case BLOCK_STEP:
+		return step_height(f, b->step);
+	case BLOCK_TITLE:
+	case BLOCK_VERDICT:
+	case BLOCK_BULLET:
+	case BLOCK_NUMBERED:
+	case BLOCK_CAUTION:
+		return item_least(f, b, INDENT + 1 * MM);
+	case BLOCK_PAIRS:
+		return flow_pairs_least(f, b);
+	case BLOCK_KIND_COUNT:
+		break;
+	}
+	return 0;
 }
 
 static void put_block(struct flow *f, const struct block *b)
@@ -178,6 +220,7 @@ static void put_block(struct flow *f, const struct block *b)
 		heading(f, b);
 		return;
 	case BLOCK_PARAGRAPH:
+		flow_need(f, paragraph_least(f, b, false));
 		flow_text(f, (struct flow_style){.size = f->text}, b->text);
 		flow_space(f, 1.6 * MM);
 		return;
@@ -189,10 +232,7 @@ static void put_block(struct flow *f, const struct block *b)
 		caution(f, b);
 		return;
 	case BLOCK_PAIRS:
-		if (f->beside)
-			pairs_beside(f, b);
-		else
-			pairs(f, b);
+		flow_pairs(f, b);
 		return;
 	case BLOCK_TABLE:
 		flow_table(f, b->table);
@@ -209,91 +249,4 @@ void flow_document(struct flow *f, const struct document *d)
 {
 	for (const struct block *b = document_first(d); b; b = b->next)
 		put_block(f, b);
-}
-
-#define SEAL (32 * MM)
-
-/* An empty frame at the foot of the first page; the text goes round it. */
-static void seal(struct flow *f)
-{
-	const double width = 0.62 * f->room.width, y = f->room.height - SEAL;
-
-	flow_frame(f, 0, y, width, SEAL);
-	flow_put(f,
-		 "Room for the seal, signature and date of a licensed engineer. Empty: nobody has "
-		 "sealed this.",
-		 0.84 * FLOW_TEXT, false, 2 * MM, y + 1.5 * MM, width - 4 * MM, false);
-	f->room.height -= SEAL + 2 * MM;
-}
-
-static void put(struct flow *f, const struct document *d, bool with_seal)
-{
-	pdf_page(f->pdf, f->landscape, f->name, true);
-	f->room = pdf_room(f->pdf);
-	if (with_seal)
-		seal(f);
-	flow_document(f, d);
-}
-
-/* The sheet that is sealed is one page if it can be: then its text is smaller, never below this. */
-#define SEALED_LEAST (2.5 * MM)
-
-/* Pages with text of that size, how full the last one is; 0: no trial could be made. */
-static int pages_with(const struct pdf *p, const struct document *d, const struct flow *as,
-		      double text, double *full)
-{
-	struct flow f = *as;
-
-	f.pdf = pdf_trial(p);
-	f.text = text;
-	if (!f.pdf)
-		return 0;
-	put(&f, d, as->beside);
-	*full = f.y / f.room.height;
-	const int pages = pdf_pages(f.pdf);
-
-	return pdf_end(f.pdf, NULL) == 0 ? pages : 0;
-}
-
-static double sealed_text(const struct pdf *p, const struct document *d, const struct flow *as)
-{
-	double full;
-
-	for (double text = FLOW_TEXT; text > SEALED_LEAST; text -= 0.1 * MM)
-		if (pages_with(p, d, as, text, &full) == 1)
-			return text;
-	return FLOW_TEXT;
-}
-
-/* A last page with little on it is saved if text a little smaller does it. */
-#define LITTLE 0.3
-#define SNUG_LEAST (0.93 * FLOW_TEXT)
-
-static double snug_text(const struct pdf *p, const struct document *d, const struct flow *as)
-{
-	double full, other;
-	const int pages = pages_with(p, d, as, FLOW_TEXT, &full);
-
-	if (pages < 2 || full > LITTLE)
-		return FLOW_TEXT;
-	for (double text = FLOW_TEXT; text > SNUG_LEAST; text -= 0.05 * MM) {
-		const int now = pages_with(p, d, as, text, &other);
-
-		if (now > 0 && now < pages)
-			return text;
-	}
-	return FLOW_TEXT;
-}
-
-void pdf_document(struct pdf *p, const struct document *d, const char *name, bool landscape,
-		  bool with_seal)
-{
-	struct flow f = {.pdf = p,
-			 .name = name,
-			 .landscape = landscape,
-			 .text = FLOW_TEXT,
-			 .beside = with_seal};
-
-	f.text = with_seal ? sealed_text(p, d, &f) : snug_text(p, d, &f);
-	put(&f, d, with_seal);
 }

@@ -5,21 +5,66 @@
 #include "sheet/plan.h"
 #include "sheet/rail_pieces.h"
 
-static bool clip_rectangle(const struct plan *p, const struct rectangle *in, struct rectangle *out)
+/* Room between this edge of a collector and the nearest one that faces it, on paper. */
+static double facing(const struct plan *p, int which, int side)
 {
-	*out = (struct rectangle){fmax(in->x0, p->window.x0), fmax(in->y0, p->window.y0),
-				  fmin(in->x1, p->window.x1), fmin(in->y1, p->window.y1)};
-	return out->x0 < out->x1 && out->y0 < out->y1;
+	const struct rectangle *c = &p->s->r->collector[which];
+	double gap = HUGE_VAL;
+
+	for (int i = 0; i < p->s->r->collectors; i++) {
+		const struct rectangle *o = &p->s->r->collector[i];
+		const bool beside = fmin(c->y1, o->y1) > fmax(c->y0, o->y0),
+			   above = fmin(c->x1, o->x1) > fmax(c->x0, o->x0);
+		const double off = side == 0   ? c->y0 - o->y1
+				   : side == 1 ? o->x0 - c->x1
+				   : side == 2 ? o->y0 - c->y1
+					       : c->x0 - o->x1;
+
+		if (i != which && off >= 0 && (side % 2 ? beside : above))
+			gap = fmin(gap, off);
+	}
+	return gap * p->view.scale;
+}
+
+/* An edge that faces another one closely is drawn thin: two heavy ones would run together and look
+   like a rail. A number would hide a heavy one, or be hidden. */
+static void collector_edges(const struct plan *p, int which)
+{
+	const struct rectangle *c = &p->s->r->collector[which];
+	const double usual = drawing_layer_table[LAYER_COLLECTOR].width;
+	const struct point at[] = {{c->x0, c->y0}, {c->x1, c->y0}, {c->x1, c->y1}, {c->x0, c->y1}};
+
+	for (int side = 0; side < 4; side++) {
+		struct point a = at[side], b = at[(side + 1) % 4];
+		const bool close = facing(p, which, side) < 2 * usual;
+
+		if (!plan_clip(p, &a, &b))
+			continue;
+		drawing_line_as(p->d, LAYER_COLLECTOR, close ? 0.13 * MM : usual, DASH_SOLID, a, b);
+		const struct box box =
+			plan_box(p, fmin(a.x, b.x), fmin(a.y, b.y), fmax(a.x, b.x), fmax(a.y, b.y));
+		if (!close)
+			drawing_reserve(p->d, (struct box){box.x0 - usual, box.y0 - usual,
+							   box.x1 + usual, box.y1 + usual});
+	}
 }
 
 void plan_collectors(const struct plan *p)
 {
 	for (int i = 0; i < p->s->r->collectors; i++) {
-		struct rectangle seen;
+		const struct rectangle *c = &p->s->r->collector[i];
+		const struct rectangle seen = {fmax(c->x0, p->window.x0), fmax(c->y0, p->window.y0),
+					       fmin(c->x1, p->window.x1),
+					       fmin(c->y1, p->window.y1)};
+		const struct point at[] = {{seen.x0, seen.y0},
+					   {seen.x1, seen.y0},
+					   {seen.x1, seen.y1},
+					   {seen.x0, seen.y1}};
 
-		if (clip_rectangle(p, &p->s->r->collector[i], &seen))
-			drawing_rectangle(p->d, LAYER_COLLECTOR, FILL_WHITE, seen.x0, seen.y0,
-					  seen.x1, seen.y1);
+		if (seen.x0 >= seen.x1 || seen.y0 >= seen.y1)
+			continue;
+		drawing_shape(p->d, LAYER_COLLECTOR, 0, FILL_WHITE, at, 4);
+		collector_edges(p, i);
 	}
 }
 
@@ -88,26 +133,6 @@ void plan_pipes(const struct plan *p)
 	}
 }
 
-static void number(const struct plan *p, const struct attachment *a)
-{
-	const double k = p->view.scale, x = (PLAN_DOT + 0.5 * MM) / k,
-		     y = (PLAN_DOT + 0.1 * MM) / k;
-	const double size = 0.9 * p->size, high = LETTERING_CAPITAL * size / k;
-	const char *text = sheet_text(p->s, "%d", a->number);
-	const double wide = sheet_width(p->s, text, size) / k;
-	const struct lettering_spec spec = {size, true, ANCHOR_LEFT, ANCHOR_BASE, 0, true};
-	const struct point place[] = {{a->x + x, a->y + y},
-				      {a->x + x, a->y - y - high},
-				      {a->x - x - wide, a->y + y},
-				      {a->x - x - wide, a->y - y - high},
-				      {a->x - wide / 2, a->y + y + 0.8 * MM / k},
-				      {a->x - wide / 2, a->y - y - high - 0.8 * MM / k},
-				      {a->x + x, a->y + y}};
-
-	drawing_text_free(p->d, LAYER_ATTACH, place, (int)(sizeof place / sizeof *place), spec,
-			  text);
-}
-
 /* The block under a foot between two rafters, as far along them as it is wide. */
 static void block(const struct plan *p, const struct attachment *a)
 {
@@ -117,16 +142,21 @@ static void block(const struct plan *p, const struct attachment *a)
 
 	if (!place_on_block(r, a->rafter) || at->frame < 0 || at->frame + 1 >= r->frames)
 		return;
-	for (int side = -1; side <= 1; side += 2)
-		plan_line(p, LAYER_RAFTER,
-			  (struct point){r->frame_x[at->frame], a->y + side * half},
-			  (struct point){r->frame_x[at->frame + 1], a->y + side * half});
+	const double x0 = r->frame_x[at->frame], x1 = r->frame_x[at->frame + 1];
+
+	for (int side = -1; side <= 1; side += 2) {
+		const double y = a->y + side * half;
+		const struct box b = plan_box(p, x0, y, x1, y);
+
+		plan_line(p, LAYER_RAFTER, (struct point){x0, y}, (struct point){x1, y});
+		drawing_reserve(p->d, (struct box){b.x0, b.y0 - 0.2 * MM, b.x1, b.y1 + 0.2 * MM});
+	}
 }
 
 void plan_attachments(const struct plan *p)
 {
 	const struct pass *pass = p->s->pass;
-	const double r = PLAN_DOT / p->view.scale;
+	const double r = plan_dot(p) / p->view.scale;
 	const int n = p->s->r->passes > 0 ? pass->attachments : 0;
 
 	for (int i = 0; i < n; i++) {
@@ -136,10 +166,7 @@ void plan_attachments(const struct plan *p)
 		if (!plan_inside(p, at))
 			continue;
 		block(p, a);
-		drawing_mark(p->d, LAYER_ATTACH, FILL_BLACK, at, PLAN_DOT);
+		drawing_mark(p->d, LAYER_ATTACH, FILL_BLACK, at, plan_dot(p));
 		drawing_reserve(p->d, plan_box(p, a->x - r, a->y - r, a->x + r, a->y + r));
 	}
-	for (int i = 0; i < n; i++)
-		if (plan_inside(p, (struct point){pass->attachment[i].x, pass->attachment[i].y}))
-			number(p, &pass->attachment[i]);
 }

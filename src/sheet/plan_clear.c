@@ -32,24 +32,38 @@ static double off(struct point a, struct point b, struct point p)
 	       hypot(b.x - a.x, b.y - a.y);
 }
 
+/* Along the strip, in the middle first, and there as well if no place is free. */
 static void label(const struct plan *p, const struct polygon *seen, struct point a, struct point b,
 		  double wide)
 {
+	static const double share[] = {0.5, 0.35, 0.65, 0.25, 0.75, 0.5};
+	enum { PLACES = sizeof share / sizeof *share };
 	const char *text = sheet_text(p->s, "keep clear %s", sheet_tape(p->s, wide));
 	const double turn = atan2(b.y - a.y, b.x - a.x), ux = cos(turn), uy = sin(turn);
-	double low = HUGE_VAL, high = -HUGE_VAL;
+	double low = HUGE_VAL, high = -HUGE_VAL, near = wide, far = 0;
+	struct point place[PLACES];
 
 	for (int i = 0; i < seen->n; i++) {
-		const double along = ux * (seen->at[i].x - a.x) + uy * (seen->at[i].y - a.y);
+		const double along = ux * (seen->at[i].x - a.x) + uy * (seen->at[i].y - a.y),
+			     across = uy * (a.x - seen->at[i].x) + ux * (seen->at[i].y - a.y);
 
 		low = fmin(low, along);
 		high = fmax(high, along);
+		near = fmin(near, across);
+		far = fmax(far, across);
 	}
-	const double k = p->view.scale, middle = (low + high) / 2;
+	const double k = p->view.scale, middle = (near + far) / 2;
+
 	/* 0.7: the ends of a strip may be cut at a slant */
 	if (sheet_width(p->s, text, 1.15 * p->size) > 0.7 * (high - low) * k ||
-	    1.2 * p->size > wide * k)
+	    1.2 * p->size > (far - near) * k)
 		return;
+	for (int i = 0; i < PLACES; i++) {
+		const double along = low + share[i] * (high - low);
+
+		place[i] = (struct point){a.x + along * ux - middle * uy,
+					  a.y + along * uy + middle * ux};
+	}
 	const double quarter = 90 * RAD_PER_DEG;
 	const struct lettering_spec spec = {p->size,
 					    true,
@@ -60,11 +74,10 @@ static void label(const struct plan *p, const struct polygon *seen, struct point
 								     : turn,
 					    true};
 
-	drawing_text(p->d, LAYER_CLEAR,
-		     (struct point){a.x + middle * ux - wide / 2 * uy,
-				    a.y + middle * uy + wide / 2 * ux},
-		     spec, text);
+	drawing_text_free(p->d, LAYER_CLEAR, place, PLACES, spec, text);
 }
+
+typedef void strip_fn(const struct plan *p, struct point a, struct point b, double wide);
 
 static void keep_clear(const struct plan *p, struct point a, struct point b, double wide)
 {
@@ -82,10 +95,18 @@ static void keep_clear(const struct plan *p, struct point a, struct point b, dou
 		    plan_clip(p, &c, &e))
 			drawing_line_as(p->d, LAYER_CLEAR, 0.25 * MM, DASH_SOLID, c, e);
 	}
-	label(p, &seen, a, b, wide);
 }
 
-void plan_clear_paths(const struct plan *p)
+static void name_strip(const struct plan *p, struct point a, struct point b, double wide)
+{
+	const struct polygon area = strip_of(&p->s->r->outline, a, b, wide),
+			     seen = plan_in_window(p, &area);
+
+	if (seen.n > 2)
+		label(p, &seen, a, b, wide);
+}
+
+static void each_strip(const struct plan *p, strip_fn *what)
 {
 	const struct job_building *job = &p->s->job->building;
 	const struct polygon *o = &p->s->r->outline;
@@ -98,9 +119,19 @@ void plan_clear_paths(const struct plan *p)
 		if (hypot(b.x - a.x, b.y - a.y) < NUDGE)
 			continue;
 		if (level && a.y > NUDGE && job->ridge_clear > 0)
-			keep_clear(p, a, b, job->ridge_clear);
+			what(p, a, b, job->ridge_clear);
 		if (!level && job->access_path > 0 &&
 		    job->access_side != (left ? ACCESS_RIGHT : ACCESS_LEFT))
-			keep_clear(p, a, b, job->access_path);
+			what(p, a, b, job->access_path);
 	}
+}
+
+void plan_clear_paths(const struct plan *p)
+{
+	each_strip(p, keep_clear);
+}
+
+void plan_clear_names(const struct plan *p)
+{
+	each_strip(p, name_strip);
 }

@@ -9,7 +9,9 @@
 #include "sheet/rail_pieces.h"
 
 #define SAMPLE (9 * MM) /* width of a line sample */
-#define LINE (3.6 * MM)
+#define LINE (3.8 * MM)
+#define SAMPLE_HATCH                                                                               \
+	(1.2 * MM) /* closer than on the plan: enough lines to tell which way they lean */
 
 struct legend {
 	const struct plan *p;
@@ -21,10 +23,16 @@ static struct lettering_spec plain(const struct plan *p, bool bold)
 	return (struct lettering_spec){p->size, bold, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, false};
 }
 
-static void words(const struct legend *c, const char *text)
+/* Beside a sample, in as many lines as it takes; then on to the next row. */
+static void words(struct legend *c, const char *text)
 {
-	drawing_text(c->p->d, LAYER_TEXT, (struct point){c->x + SAMPLE + 2 * MM, c->y},
-		     plain(c->p, false), text);
+	const struct plan *p = c->p;
+	const double left = SAMPLE + 2 * MM, top = c->y + LETTERING_CAPITAL * p->size / 2;
+	const double low = sheet_paragraph(p->s, p->d, (struct point){c->x + left, top},
+					   c->width - left, p->size, text);
+
+	/* low is where the top of one more line would be */
+	c->y = low + (1.35 - LETTERING_CAPITAL / 2) * p->size - LINE;
 }
 
 static void heading(struct legend *c, const char *text)
@@ -39,7 +47,6 @@ static void line_row(struct legend *c, enum drawing_layer layer, const char *tex
 	drawing_line(c->p->d, layer, (struct point){c->x, c->y},
 		     (struct point){c->x + SAMPLE, c->y});
 	words(c, text);
-	c->y -= LINE;
 }
 
 static void box_row(struct legend *c, enum drawing_layer layer, const double *angle, int n,
@@ -52,10 +59,9 @@ static void box_row(struct legend *c, enum drawing_layer layer, const double *an
 				   {c->x, c->y + h}};
 
 	for (int i = 0; i < n; i++)
-		drawing_hatch(c->p->d, LAYER_HATCH, at, 4, angle[i], 2.4 * MM);
+		drawing_hatch(c->p->d, LAYER_HATCH, at, 4, angle[i], SAMPLE_HATCH);
 	drawing_shape(c->p->d, layer, -1, FILL_NONE, at, 4);
 	words(c, text);
-	c->y -= LINE;
 }
 
 static void dot_row(struct legend *c, enum drawing_layer layer, enum fill fill, double radius,
@@ -71,7 +77,6 @@ static void dot_row(struct legend *c, enum drawing_layer layer, enum fill fill, 
 			     (struct point){at.x, at.y + radius});
 	}
 	words(c, text);
-	c->y -= LINE;
 }
 
 static const char *rafter_text(const struct plan *p)
@@ -111,14 +116,18 @@ static void symbols(struct legend *c)
 			 job->building.form == FORM_HIP ? "ridge and hips" : "ridge");
 	line_row(c, LAYER_RAFTER, rafter_text(c->p));
 	if (s->r->block.feet > 0)
-		line_row(c, LAYER_RAFTER, sheet_text(s, "two across: block %s (%d)", s->r->block.size,
-						     s->r->block.feet));
+		line_row(c, LAYER_RAFTER,
+			 sheet_text(s, "two across: block %s (%d)", s->r->block.size,
+				    s->r->block.feet));
 	box_row(c, LAYER_COLLECTOR, NULL, 0, sheet_text(s, "collector (%d)", s->r->collectors));
 	if (s->r->passes > 0 && job->rail.kind == SUPPORT_RAILS)
 		line_row(c, LAYER_RAIL, joined(s) ? "rail; two strokes across it: joint" : "rail");
 	if (s->r->passes > 0)
-		dot_row(c, LAYER_TEXT, FILL_BLACK, PLAN_DOT,
-			sheet_text(s, "attachment (%d)", s->pass->attachments));
+		dot_row(c, LAYER_TEXT, FILL_BLACK, plan_dot(c->p),
+			sheet_text(s,
+				   s->pass->attachments > 1 ? "attachment (%d), 1 at lower left"
+							    : "attachment (%d)",
+				   s->pass->attachments));
 	if (job->obstacles > 0)
 		box_row(c, LAYER_OBSTACLE, NULL, 0, "obstacle, crossed; no foot within its dashes");
 	if (job->building.access_path > 0 || job->building.ridge_clear > 0)
@@ -171,72 +180,7 @@ static void zones(struct legend *c)
 		if (s->pass->zone[z].present) {
 			words(c, sheet_text(s, "tilted, Fig. 29.4-7: %s",
 					    zone_row(s, (enum zone)z, false)));
-			c->y -= LINE;
 		}
-}
-
-/* Four steps of a round length, black and white. */
-static void scale_bar(struct legend *c)
-{
-	static const double us[] = {0.5, 1, 2, 4, 5, 10, 20}, si[] = {0.1, 0.2, 0.5, 1, 2, 5, 10};
-	const struct plan *p = c->p;
-	const bool metric = p->s->f.units == SYSTEM_SI;
-	const double unit = metric ? 1 : M_PER_FT, room = c->width - 26 * MM;
-	const struct lettering_spec spec = {p->size, false, ANCHOR_CENTRE, ANCHOR_TOP, 0, false};
-	double step = (metric ? si : us)[0];
-	char buf[32];
-
-	for (int i = 0; i < 7; i++)
-		if ((metric ? si : us)[i] * unit * 4 * p->view.scale <= room)
-			step = (metric ? si : us)[i];
-	const double wide = step * unit * p->view.scale, h = 0.8 * MM;
-
-	for (int i = 0; i <= 4; i++) {
-		const double x = c->x + 2 * MM + i * wide;
-
-		if (i < 4)
-			drawing_rectangle(p->d, LAYER_TEXT, i % 2 ? FILL_WHITE : FILL_BLACK, x,
-					  c->y - h, x + wide, c->y + h);
-		if (i % 2 == 0)
-			drawing_text(p->d, LAYER_TEXT, (struct point){x, c->y - 2 * MM}, spec,
-				     sheet_text(p->s, "%s%s",
-						number_print(buf, sizeof buf, i * step,
-							     step * 2 < 1 ? 1 : 0),
-						i == 4 ? (metric ? " m" : " ft") : ""));
-	}
-	c->y -= 2.2 * LINE;
-}
-
-/* Up on the drawing is up the slope, against the way the plane faces: north is turned from it by
-   half a turn more than the plane's own bearing, anticlockwise. */
-static void north(struct legend *c)
-{
-	const double turn = c->p->s->job->building.facing - 180 * RAD_PER_DEG, length = 5 * MM;
-	const struct point u = {-sin(turn), cos(turn)};
-	const struct point at = {c->x + c->width - 9 * MM, c->y};
-	const struct point tip = {at.x + length * u.x, at.y + length * u.y},
-			   tail = {at.x - length * u.x, at.y - length * u.y};
-	const struct point head[] = {
-		tip,
-		{tip.x - 3 * MM * u.x - 1.1 * MM * u.y, tip.y - 3 * MM * u.y + 1.1 * MM * u.x},
-		{tip.x - 3 * MM * u.x + 1.1 * MM * u.y, tip.y - 3 * MM * u.y - 1.1 * MM * u.x}};
-	const struct lettering_spec spec = {c->p->size,    true, ANCHOR_CENTRE,
-					    ANCHOR_MIDDLE, 0,    false};
-
-	drawing_line_as(c->p->d, LAYER_TEXT, 0.35 * MM, DASH_SOLID, tail, tip);
-	drawing_shape(c->p->d, LAYER_TEXT, 0, FILL_BLACK, head, 3);
-	drawing_text(c->p->d, LAYER_TEXT,
-		     (struct point){tip.x + 2 * MM * u.x, tip.y + 2 * MM * u.y}, spec, "N");
-}
-
-double plan_scale_and_north(const struct plan *p, struct point upper_left, double width)
-{
-	struct legend c = {p, upper_left.x, upper_left.y, width};
-
-	scale_bar(&c);
-	if (!isnan(p->s->job->building.facing))
-		north(&(struct legend){p, c.x, c.y + 2.2 * LINE, width});
-	return c.y;
 }
 
 static void head(struct legend *c)
@@ -249,44 +193,95 @@ static void head(struct legend *c)
 	c->y -= 1.3 * LINE;
 	drawing_text(p->d, LAYER_TEXT, (struct point){c->x, c->y}, plain(p, false),
 		     sheet_text(p->s, "Scale %s", p->scale.text));
+	c->y -= LINE;
+	drawing_text(p->d, LAYER_TEXT, (struct point){c->x, c->y}, plain(p, false),
+		     sheet_text(p->s, "Pitch %s, falling down the sheet", plan_pitch(p->s)));
 	c->y -= 1.2 * LINE;
 	c->y = plan_scale_and_north(p, (struct point){c->x, c->y}, c->width);
-	c->y = sheet_paragraph(p->s, p->d, (struct point){c->x, c->y + 1 * MM}, c->width - 2 * MM,
-			       p->size,
+}
+
+static void about(struct legend *c)
+{
+	const struct plan *p = c->p;
+	const double width = c->width - 2 * MM;
+
+	c->y = sheet_paragraph(p->s, p->d, (struct point){c->x, c->y + 1 * MM}, width, p->size,
 			       sheet_text(p->s, "%s. Job %s: %s", sheet_verdict(p->s),
 					  p->s->fingerprint, p->s->job->title));
-	c->y = sheet_paragraph(p->s, p->d, (struct point){c->x, c->y}, c->width - 2 * MM,
-			       0.8 * p->size, caution_result) -
+	c->y = sheet_paragraph(p->s, p->d, (struct point){c->x, c->y}, width, plan_size(p, 0.8),
+			       caution_result) -
 	       0.4 * LINE;
 }
 
-double plan_legend_height(const struct plan *p)
+/* Parts below each other. */
+static double column(const struct plan *p, struct point at, double width,
+		     void (*const *part)(struct legend *c), int n)
 {
-	bool seen[ZONE_COUNT] = {false};
-	int zones = 0;
-
-	for (int i = 0; i < p->s->r->shapes; i++) {
-		zones += !seen[p->s->r->shape[i].zone];
-		seen[p->s->r->shape[i].zone] = true;
-	}
-	return (fmax(12, zones + 2) + 0.5) * LINE;
-}
-
-void plan_legend(const struct plan *p, struct point upper_left)
-{
-	const struct point top = {upper_left.x, upper_left.y - 2 * MM};
-	struct legend c = {p, top.x, top.y, PLAN_LEGEND_WIDTH};
 	const struct view open = drawing_view_open(p->d);
+	struct legend c = {p, at.x, at.y - LINE / 2, width};
 
 	drawing_view(p->d, VIEW_PAPER);
-	head(&c);
-	if (p->below)
-		c = (struct legend){p, top.x + 1.2 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE,
-				    PLAN_LEGEND_WIDTH};
-	symbols(&c);
-	if (p->below)
-		c = (struct legend){p, top.x + 2.4 * PLAN_LEGEND_WIDTH, top.y + 0.4 * LINE,
-				    PLAN_LEGEND_WIDTH};
-	zones(&c);
+	for (int i = 0; i < n; i++)
+		part[i](&c);
 	drawing_view(p->d, open);
+	return c.y + LINE / 2;
+}
+
+double plan_legend_above(const struct plan *p, struct point upper_left, double width)
+{
+	return column(p, upper_left, width, (void (*const[])(struct legend *)){head}, 1);
+}
+
+static void gap(struct legend *c)
+{
+	c->y -= LINE;
+}
+
+double plan_legend_below(const struct plan *p, struct point upper_left, double width)
+{
+	return column(p, upper_left, width,
+		      (void (*const[])(struct legend *)){symbols, zones, gap, about}, 4);
+}
+
+#define PARTS 4
+
+/* Parts of a strip stand beside each other; where four have no room the first two share a column.
+ */
+double plan_legend(const struct plan *p, struct point upper_left, double width)
+{
+	typedef void part_fn(struct legend * c);
+	static part_fn *const part[PARTS] = {head, about, symbols, zones};
+	const int columns = !p->below ? 1 : width >= PARTS * PLAN_LEGEND_WIDTH ? PARTS : PARTS - 1;
+	const struct view open = drawing_view_open(p->d);
+	struct legend c = {0};
+	double low = upper_left.y;
+
+	drawing_view(p->d, VIEW_PAPER);
+	for (int i = 0, last = -1; i < PARTS; i++) {
+		const int column = columns == PARTS ? i : columns == 1 ? 0 : i < 2 ? 0 : i - 1;
+
+		if (column != last)
+			c = (struct legend){p, upper_left.x + column * width / columns,
+					    upper_left.y - 2 * MM + (i > 1 ? 0.4 * LINE : 0),
+					    width / columns - (columns > 1 ? 3 * MM : 0)};
+		last = column;
+		part[i](&c);
+		low = fmin(low, c.y + LINE / 2);
+	}
+	drawing_view(p->d, open);
+	return low;
+}
+
+double plan_legend_height(const struct plan *p, double width)
+{
+	struct plan trial = *p;
+
+	trial.below = true;
+	trial.d = drawing_create(p->s->lettering, width, 1, NULL);
+	if (!trial.d)
+		return 0;
+	const double height = 1 - plan_legend(&trial, (struct point){0, 1}, width);
+
+	drawing_destroy(trial.d);
+	return height;
 }

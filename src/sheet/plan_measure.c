@@ -7,8 +7,10 @@
 #include "drawing/dimension.h"
 #include "sheet/plan.h"
 
-#define FIRST_LINE (6 * MM)       /* from the roof's edge to a line of dimensions */
-#define RAFTER_NUMBERS (2.5 * MM) /* above the roof's edge, less an extension line's gap */
+#define RAFTER_NUMBERS (2.8 * MM) /* above the roof's edge, less an extension line's gap */
+
+#define CLEAR_ABOVE (9 * MM) /* from the roof's edge to a line of clear distances */
+#define CLEAR_RIGHT (7 * MM)
 
 struct stations {
 	int n;
@@ -50,14 +52,24 @@ static bool pipe_placed(const struct plan *p, int i)
 	return plan_inside(p, (struct point){pipe->at, pipe->up});
 }
 
+/* From the roof's edge to a line of dimensions. */
+static double first_line(const struct plan *p)
+{
+	return p->room.narrow ? 3.5 * MM : 6 * MM;
+}
+
 static void along_eave(const struct plan *p, struct stations *st)
 {
 	const struct result *r = p->s->r;
 
 	st->n = 0;
-	for (int i = 0; i < p->s->pass->attachments && r->passes > 0; i++)
-		add_station(st, p->s->pass->attachment[i].x);
-	if (r->passes == 0) {
+	for (int i = 0; i < p->s->pass->attachments && r->passes > 0 && plan_tells_feet(p); i++) {
+		const struct attachment *a = &p->s->pass->attachment[i];
+
+		if (plan_inside(p, (struct point){a->x, a->y}))
+			add_station(st, a->x);
+	}
+	if (r->passes == 0 || !plan_tells_feet(p)) {
 		add_station(st, r->array.x0);
 		add_station(st, r->array.x1);
 	}
@@ -76,6 +88,9 @@ static void up_slope(const struct plan *p, struct stations *st)
 		add_station(st, r->collector[i].y0);
 		add_station(st, r->collector[i].y1);
 	}
+	/* in place of the clear distances at the right, for which a screen has no width */
+	if (p->room.narrow && p->part == PLAN_WHOLE)
+		add_station(st, r->plane_slope);
 	for (int i = 0; i < p->s->pass->lines && r->passes > 0; i++)
 		add_station(st, p->s->pass->line[i].y);
 	for (int i = 0; i < p->s->job->pipes; i++)
@@ -87,7 +102,7 @@ static void up_slope(const struct plan *p, struct stations *st)
 static struct running eave_line(const struct plan *p, const struct stations *st)
 {
 	return (struct running){.zero = {0, p->window.y0},
-				.away = FIRST_LINE,
+				.away = first_line(p),
 				.size = p->size,
 				.n = st->n,
 				.at = st->at,
@@ -99,28 +114,12 @@ static struct running slope_line(const struct plan *p, const struct stations *st
 {
 	return (struct running){.zero = {p->window.x0, 0},
 				.up = true,
-				.away = FIRST_LINE,
+				.away = first_line(p),
 				.size = p->size,
 				.n = st->n,
 				.at = st->at,
 				.text = st->text,
 				.from = p->window.y0};
-}
-
-struct plan_room plan_dimension_room(const struct plan *p)
-{
-	struct stations x, y;
-
-	along_eave(p, &x);
-	up_slope(p, &y);
-	const struct running eave = eave_line(p, &x), slope = slope_line(p, &y);
-
-	return (struct plan_room){
-		.left = FIRST_LINE + dimension_running_room(p->d, &slope) + 2 * MM,
-		.below = FIRST_LINE + dimension_running_room(p->d, &eave) + 6 * MM,
-		.right = p->part == PLAN_WHOLE ? 12 * MM : 4 * MM,
-		.above = p->part == PLAN_WHOLE ? 15 * MM : 6 * MM,
-	};
 }
 
 /* True if the plane is a rectangle, so that there are rakes to measure from. */
@@ -135,23 +134,114 @@ static bool has_rakes(const struct result *r)
 	return true;
 }
 
-static void clear_distances(const struct plan *p)
+struct clear {
+	double at[4];
+	const char *text[3];
+	struct chain chain;
+};
+
+/* Each distance that is one: an array on the edge has none there. */
+static void set_clear(const struct plan *p, struct clear *c, const double at[4], int n)
+{
+	c->chain.n = 0;
+	for (int i = 0; i < n; i++) {
+		if (c->chain.n > 0 && at[i] - c->at[c->chain.n - 1] < 0.001)
+			continue;
+		if (c->chain.n > 0)
+			c->text[c->chain.n - 1] = sheet_tape(p->s, at[i] - c->at[c->chain.n - 1]);
+		c->at[c->chain.n++] = at[i];
+	}
+	c->chain.at = c->at;
+	c->chain.text = c->text;
+	c->chain.size = p->size;
+}
+
+/* A hip's edges are not where a rectangle would have them. */
+static int clear_marks(const struct plan *p)
+{
+	return has_rakes(p->s->r) ? 4 : 3;
+}
+
+static void clear_along(const struct plan *p, struct clear *c)
 {
 	const struct result *r = p->s->r;
-	const double x[] = {0, r->array.x0, r->array.x1, r->plane_length};
-	const double y[] = {0, r->array.y0, r->array.y1, r->plane_slope};
-	/* A hip's edges are not where a rectangle would have them. */
-	const int end = has_rakes(r) ? 3 : 2;
-	/* from above the rafters' numbers */
-	const double top = r->plane_slope + RAFTER_NUMBERS / p->view.scale;
 
-	for (int i = 0; i < end; i++)
-		dimension_between(p->d, (struct point){x[i], top}, (struct point){x[i + 1], top},
-				  9 * MM - RAFTER_NUMBERS, sheet_tape(p->s, x[i + 1] - x[i]));
-	for (int i = 0; i < end; i++)
-		dimension_between(p->d, (struct point){r->plane_length, y[i]},
-				  (struct point){r->plane_length, y[i + 1]}, -7 * MM,
-				  sheet_tape(p->s, y[i + 1] - y[i]));
+	/* from above the rafters' numbers */
+	c->chain = (struct chain){.zero = {0, r->plane_slope + RAFTER_NUMBERS / p->view.scale},
+				  .away = CLEAR_ABOVE - RAFTER_NUMBERS};
+	set_clear(p, c, (const double[]){0, r->array.x0, r->array.x1, r->plane_length},
+		  clear_marks(p));
+}
+
+static void clear_up(const struct plan *p, struct clear *c)
+{
+	const struct result *r = p->s->r;
+
+	c->chain = (struct chain){.zero = {r->plane_length, 0}, .up = true, .away = CLEAR_RIGHT};
+	set_clear(p, c, (const double[]){0, r->array.y0, r->array.y1, r->plane_slope},
+		  clear_marks(p));
+}
+
+static void clear_distances(const struct plan *p)
+{
+	struct clear along, up;
+
+	clear_along(p, &along);
+	clear_up(p, &up);
+	dimension_chain(p->d, &along.chain);
+	if (!p->room.narrow)
+		dimension_chain(p->d, &up.chain);
+}
+
+struct plan_room plan_dimension_room(const struct plan *p)
+{
+	struct stations x, y;
+
+	along_eave(p, &x);
+	up_slope(p, &y);
+	const struct running eave = eave_line(p, &x), slope = slope_line(p, &y);
+	struct plan_room room = {
+		.left = first_line(p) + dimension_running_room(p->d, &slope) +
+			(p->room.narrow ? 0 : 2 * MM),
+		.below = first_line(p) + dimension_running_room(p->d, &eave) +
+			 (p->room.narrow ? 1 * MM : 6 * MM),
+		.right = 4 * MM,
+		.above = 5 * MM,
+	};
+
+	if (p->part == PLAN_WHOLE) {
+		struct clear along, up;
+
+		clear_along(p, &along);
+		clear_up(p, &up);
+		room.right =
+			p->room.narrow
+				? 2 * MM
+				: CLEAR_RIGHT + fmax(2 * MM, dimension_chain_room(p->d, &up.chain,
+										  p->view.scale));
+		room.above = CLEAR_ABOVE + dimension_chain_room(p->d, &along.chain, p->view.scale);
+	}
+	return room;
+}
+
+static const char *caption_words(const struct plan *p)
+{
+	return sheet_text(p->s,
+			  "Tape from the lower left corner: along the eave from %s, up "
+			  "the slope from the eave edge. %s",
+			  has_rakes(p->s->r) ? "the left rake edge" : "its left end",
+			  sheet_unit_note(p->s));
+}
+
+double plan_caption(const struct plan *p, struct point at, double width)
+{
+	const struct view open = drawing_view_open(p->d);
+
+	drawing_view(p->d, VIEW_PAPER);
+	const double y = sheet_paragraph(p->s, p->d, at, width, p->size, caption_words(p));
+
+	drawing_view(p->d, open);
+	return y;
 }
 
 /* As far below the window as the labels of the running dimension reach. */
@@ -159,18 +249,11 @@ static void caption(const struct plan *p, double below)
 {
 	const struct point corner =
 		drawing_on_paper(p->d, (struct point){p->window.x0, p->window.y0});
-	const char *text = sheet_text(p->s,
-				      "Tape from the lower left corner: along the eave from %s, up "
-				      "the slope from the eave edge. %s",
-				      has_rakes(p->s->r) ? "the left rake edge" : "its left end",
-				      sheet_unit_note(p->s));
+	const char *text = caption_words(p);
 	const double wide = sheet_width(p->s, text, p->size), room = drawing_width(p->d) - 6 * MM;
 	const double x = fmax(3 * MM, fmin(corner.x, drawing_width(p->d) - 3 * MM - wide));
-	const struct view open = drawing_view_open(p->d);
 
-	drawing_view(p->d, VIEW_PAPER);
-	sheet_paragraph(p->s, p->d, (struct point){x, corner.y - below}, room, p->size, text);
-	drawing_view(p->d, open);
+	plan_caption(p, (struct point){x, corner.y - below}, room);
 }
 
 void plan_dimensions(const struct plan *p)
@@ -183,7 +266,8 @@ void plan_dimensions(const struct plan *p)
 
 	dimension_running(p->d, &eave);
 	dimension_running(p->d, &slope);
-	caption(p, FIRST_LINE + dimension_running_room(p->d, &eave) + 2 * MM);
+	if (!p->room.narrow)
+		caption(p, first_line(p) + dimension_running_room(p->d, &eave) + 2 * MM);
 	if (p->part == PLAN_WHOLE)
 		clear_distances(p);
 }

@@ -1,11 +1,9 @@
 /* SPDX-License-Identifier: MIT */
-/* The roof itself: obstacles, edges, ridge, rafters, the arrow down the slope. */
+/* The roof itself: obstacles, edges, ridge, rafters. */
 #include <math.h>
-#include <string.h>
 
 #include "sheet/plan.h"
 
-#define TRIES 9
 #define NUDGE 1e-4 /* m: far enough to be in the next zone, near enough to be in no other */
 
 bool plan_inside(const struct plan *p, struct point at)
@@ -123,12 +121,12 @@ void plan_edges(const struct plan *p)
 }
 
 /* Rafters, or seams where feet stand on those; places on blocks and on the deck are none. */
-static int drawn(const struct result *r)
+int plan_rafters_drawn(const struct result *r)
 {
 	return r->blocks || r->on_deck ? r->frames : r->rafters;
 }
 
-static const double *drawn_x(const struct result *r)
+const double *plan_rafter_x(const struct result *r)
 {
 	return r->blocks || r->on_deck ? r->frame_x : r->rafter_x;
 }
@@ -139,10 +137,10 @@ static bool numbered(const struct plan *p, int rafter)
 	const struct result *r = p->s->r;
 	double least = HUGE_VAL;
 
-	for (int i = 1; i < drawn(r); i++)
-		least = fmin(least, drawn_x(r)[i] - drawn_x(r)[i - 1]);
+	for (int i = 1; i < plan_rafters_drawn(r); i++)
+		least = fmin(least, plan_rafter_x(r)[i] - plan_rafter_x(r)[i - 1]);
 	if (least * p->view.scale >=
-	    sheet_width(p->s, drawn(r) < 100 ? "00" : "000", 0.8 * p->size) + 0.6 * MM)
+	    sheet_width(p->s, plan_rafters_drawn(r) < 100 ? "00" : "000", p->size) + 0.6 * MM)
 		return true;
 	return rafter == 0 || (rafter + 1) % 5 == 0;
 }
@@ -166,7 +164,7 @@ static double roof_top(const struct result *r, double x)
 /* Of a rafter's number: above its upper end, beyond the hip that the letters reach over. */
 static double number_level(const struct plan *p, double x, double end, const char *text)
 {
-	const double half = sheet_width(p->s, text, 0.8 * p->size) / 2 / p->view.scale;
+	const double half = sheet_width(p->s, text, p->size) / 2 / p->view.scale;
 	const double near = fmax(roof_top(p->s->r, x - half), roof_top(p->s->r, x + half));
 
 	return fmin(fmax(end, near), p->window.y1) + 1.0 * MM / p->view.scale;
@@ -175,11 +173,10 @@ static double number_level(const struct plan *p, double x, double end, const cha
 void plan_rafters(const struct plan *p)
 {
 	const struct result *r = p->s->r;
-	const struct lettering_spec spec = {0.8 * p->size, false, ANCHOR_CENTRE,
-					    ANCHOR_BASE,   0,     true};
+	const struct lettering_spec spec = {p->size, false, ANCHOR_CENTRE, ANCHOR_BASE, 0, true};
 
-	for (int i = 0; i < drawn(r); i++) {
-		const double x = drawn_x(r)[i], end = roof_top(r, x);
+	for (int i = 0; i < plan_rafters_drawn(r); i++) {
+		const double x = plan_rafter_x(r)[i], end = roof_top(r, x);
 		const char *text = sheet_text(p->s, "%d", i + 1);
 
 		plan_line(p, LAYER_RAFTER, (struct point){x, 0}, (struct point){x, end});
@@ -187,59 +184,5 @@ void plan_rafters(const struct plan *p)
 		    end > p->window.y0)
 			drawing_text(p->d, LAYER_RAFTER,
 				     (struct point){x, number_level(p, x, end, text)}, spec, text);
-	}
-}
-
-static void arrow(const struct plan *p, struct point from, struct point to)
-{
-	const struct view open = drawing_view_open(p->d);
-	const struct point a = drawing_on_paper(p->d, from), b = drawing_on_paper(p->d, to);
-	const struct point head[] = {
-		b, {b.x - 0.9 * MM, b.y + 3 * MM}, {b.x + 0.9 * MM, b.y + 3 * MM}};
-
-	drawing_view(p->d, VIEW_PAPER);
-	drawing_line_as(p->d, LAYER_TEXT, 0.35 * MM, DASH_SOLID, a,
-			(struct point){b.x, b.y + 2.5 * MM});
-	drawing_shape(p->d, LAYER_TEXT, 0, FILL_BLACK, head, 3);
-	drawing_view(p->d, open);
-}
-
-/* "5:12" as pitch_print writes it, without the degrees; degrees in SI. */
-static const char *rise(const struct sheet *s)
-{
-	char buf[64];
-
-	if (s->f.units == SYSTEM_SI)
-		return sheet_text(s, "%s",
-				  quantity_print(buf, sizeof buf, s->job->roof.pitch, UNIT_DEG, 1));
-	pitch_print(buf, sizeof buf, s->job->roof.pitch);
-	buf[strcspn(buf, " ")] = '\0';
-	return sheet_text(s, "%s", buf);
-}
-
-void plan_slope_arrow(const struct plan *p)
-{
-	const char *text = rise(p->s);
-	const struct lettering_spec spec = {p->size, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, true};
-	const struct box letters = drawing_text_box(p->d, (struct point){0, 0}, spec, text);
-	const double k = p->view.scale, height = 13 * MM, width = letters.x1 + 4 * MM;
-
-	for (int i = 0; i < TRIES * TRIES; i++) {
-		/* From the right end inwards, at half the height first. */
-		static const int order[TRIES] = {4, 3, 5, 2, 6, 1, 7, 0, 8};
-		const double x =
-			p->window.x1 - (p->window.x1 - p->window.x0) * (i / TRIES + 0.75) / TRIES;
-		const double y = p->window.y0 +
-				 (p->window.y1 - p->window.y0) * (order[i % TRIES] + 0.5) / TRIES;
-		const struct box box = plan_box(p, x - 2 * MM / k, y - height / 2 / k,
-						x + width / k, y + height / 2 / k);
-
-		if (!drawing_is_free(p->d, box) || box.x1 > plan_box(p, 0, 0, p->window.x1, 0).x1)
-			continue;
-		arrow(p, (struct point){x, y + height / 2 / k},
-		      (struct point){x, y - height / 2 / k});
-		drawing_text(p->d, LAYER_TEXT, (struct point){x + 2.5 * MM / k, y}, spec, text);
-		drawing_reserve(p->d, box);
-		return;
 	}
 }

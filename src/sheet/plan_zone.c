@@ -28,7 +28,7 @@ int plan_zone_hatch(enum zone zone, double angle[2])
 		return 1;
 	case ZONE_2R:
 	case ZONE_2P:
-		angle[0] = 60 * deg;
+		angle[0] = 20 * deg;
 		return 1;
 	case ZONE_3:
 	case ZONE_3E:
@@ -57,7 +57,7 @@ void plan_zones(const struct plan *p)
 	}
 }
 
-static bool holds_point(const struct polygon *shape, struct point at)
+bool plan_holds_point(const struct polygon *shape, struct point at)
 {
 	for (int i = 0; i < shape->n; i++) {
 		const struct point a = shape->at[i], b = shape->at[(i + 1) % shape->n];
@@ -68,10 +68,10 @@ static bool holds_point(const struct polygon *shape, struct point at)
 	return shape->n > 2;
 }
 
-static enum zone zone_at(const struct result *r, struct point at)
+enum zone plan_zone_at(const struct result *r, struct point at)
 {
 	for (int i = 0; i < r->shapes; i++)
-		if (holds_point(&r->shape[i].shape, at))
+		if (plan_holds_point(&r->shape[i].shape, at))
 			return r->shape[i].zone;
 	return ZONE_COUNT;
 }
@@ -119,7 +119,7 @@ static void border(const struct plan *p, enum zone zone, struct point a, struct 
 		const double middle = (t[i] + t[i + 1]) / 2;
 		const struct point outside = {a.x + middle * dx + NUDGE * dy / length,
 					      a.y + middle * dy - NUDGE * dx / length};
-		const enum zone other = zone_at(r, outside);
+		const enum zone other = plan_zone_at(r, outside);
 
 		/* Each border once, from its lower zone; the roof's own edge is drawn elsewhere. */
 		if (t[i + 1] - t[i] < 1e-9 || other == ZONE_COUNT || other <= zone)
@@ -156,7 +156,7 @@ static bool labelled(const struct result *r, int index)
 			const struct point out = {(a.x + b.x) / 2 + NUDGE * (b.y - a.y) / length,
 						  (a.y + b.y) / 2 - NUDGE * (b.x - a.x) / length};
 
-			if (length > 0 && holds_point(other, out))
+			if (length > 0 && plan_holds_point(other, out))
 				return true;
 		}
 	}
@@ -174,10 +174,10 @@ static bool surrounds(const struct plan *p, const struct polygon *shape, struct 
 		     low = (label->y0 - air - middle.y) / k,
 		     high = (label->y1 + air - middle.y) / k;
 
-	return holds_point(shape, (struct point){at.x + left, at.y + low}) &&
-	       holds_point(shape, (struct point){at.x + right, at.y + low}) &&
-	       holds_point(shape, (struct point){at.x + left, at.y + high}) &&
-	       holds_point(shape, (struct point){at.x + right, at.y + high});
+	return plan_holds_point(shape, (struct point){at.x + left, at.y + low}) &&
+	       plan_holds_point(shape, (struct point){at.x + right, at.y + low}) &&
+	       plan_holds_point(shape, (struct point){at.x + left, at.y + high}) &&
+	       plan_holds_point(shape, (struct point){at.x + right, at.y + high});
 }
 
 /* At the first of n places where the label is free and within its zone; a zone too narrow for it
@@ -226,7 +226,7 @@ void plan_zone_labels(const struct plan *p)
 				bounds.y0 +
 					(bounds.y1 - bounds.y0) * (order[k / TRIES] + 0.5) / TRIES};
 
-			if (holds_point(&seen, at))
+			if (plan_holds_point(&seen, at))
 				place[n++] = at;
 		}
 		put_label(p, &seen, place, n, spec, zone_text(z->zone));

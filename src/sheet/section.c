@@ -2,16 +2,16 @@
 #include "sheet/section.h"
 
 #include <math.h>
-#include <stdio.h>
 #include <stdlib.h>
-#include <string.h>
 
-#include "detail/layers.h"
-#include "report/flashing_sizes.h"
+#define HEAD (12 * MM) /* title and what the drawing is */
 
-#define DIMENSIONS (12 * MM) /* beyond the drawing, all round */
-#define NOTES (12 * MM)      /* at the foot of the page */
-#define FORCES (16 * MM)     /* more of them below a rack */
+const struct section_beside section_beside[] = {
+	[SECTION_OF_FOOT] = {14 * MM, 2 * MM, 1 * MM, 22 * MM},
+	[SECTION_OF_PIPE] = {2 * MM, 2 * MM, 5 * MM, 9 * MM},
+	[SECTION_OF_RACK] = {12 * MM, 8 * MM, 16 * MM, 28 * MM},
+	[SECTION_OF_BLOCK] = {10 * MM, 2 * MM, 10 * MM, 4 * MM},
+};
 
 bool section_exists(const struct sheet *s, enum section_of what, int which)
 {
@@ -26,27 +26,6 @@ bool section_exists(const struct sheet *s, enum section_of what, int which)
 		return section_has_block(s);
 	}
 	return false;
-}
-
-double section_size(const struct section_layer *l, const char *name, double otherwise)
-{
-	for (int i = 0; i < l->sizes; i++)
-		if (strcmp(l->size[i].name, name) == 0)
-			return l->size[i].value;
-	return otherwise;
-}
-
-bool section_is(const struct section_layer *l, const char *kind)
-{
-	return strcmp(l->kind, kind) == 0;
-}
-
-const struct section_layer *section_find(const struct section *x, const char *kind)
-{
-	for (int i = 0; i < x->layers; i++)
-		if (section_is(&x->layer[i], kind))
-			return &x->layer[i];
-	return NULL;
 }
 
 void section_name(struct section *x, double u, double v, const char *text)
@@ -107,7 +86,7 @@ static const char *title_of(const struct section *x, const char *covering)
 	return "";
 }
 
-static void set_title(struct section *x)
+void section_title(struct section *x)
 {
 	struct guide_page page = {.name = x->s->job->roof.covering};
 
@@ -116,82 +95,6 @@ static void set_title(struct section *x)
 	drawing_set_title(x->d, title_of(x, page.name),
 			  sheet_text(x->s, "%s, scale %s. %s", x->s->job->title, x->scale.text,
 				     sheet_verdict(x->s)));
-}
-
-static void add_size(struct section_layer *l, const char *name, double value)
-{
-	if (isnan(value) || l->sizes == GUIDE_LAYER_SIZES)
-		return;
-	snprintf(l->size[l->sizes].name, sizeof l->size[l->sizes].name, "%s", name);
-	l->size[l->sizes++].value = value;
-}
-
-static void take_layer(struct section *x, const struct detail_layer *g)
-{
-	struct section_layer *l = &x->layer[x->layers++];
-
-	snprintf(l->kind, sizeof l->kind, "%s", g->kind);
-	snprintf(l->label, sizeof l->label, "%s", g->label);
-	l->woven = g->woven;
-	l->plumb = g->plumb;
-	l->turned = g->turned;
-#define S(member, name) add_size(l, name, g->member);
-	LAYER_SIZES(S)
-#undef S
-}
-
-struct guide_sizes section_sizes(const struct section *x)
-{
-	return x->pipe ? flashing_sizes_of_pipe(x->s->job, x->s->r,
-						(int)(x->pipe - x->s->job->pipe))
-		       : flashing_sizes(x->s->job, x->s->r);
-}
-
-static void collect(struct section *x)
-{
-	const struct guide_sizes sizes = section_sizes(x);
-	const struct guide_request request = {.key = x->s->job->roof.covering,
-					      .sizes = &sizes,
-					      .units = x->s->f.units,
-					      .depth = GUIDE_BRIEF};
-	const char *of = x->what == SECTION_OF_FOOT ? "foot" : "pipe";
-	struct detail_layers drawn;
-
-	/* the library's title is of a usual foot; this drawing has one of its own */
-	x->from_library =
-		x->s->library && detail_layers_read(&drawn, x->s->library, &request, of, "section");
-	for (int i = 0; x->from_library && i < drawn.layers && x->layers < SECTION_LAYERS; i++)
-		take_layer(x, &drawn.layer[i]);
-	if (x->from_library) {
-		x->post_least = drawn.post_least;
-		x->boot_too_wide = drawn.boot_too_wide;
-	}
-	section_stack(x);
-}
-
-/* A pipe that the library does not draw on this covering still has its own size. */
-static void add_plain_pipe(struct section *x)
-{
-	const struct job_pipe *p = x->pipe;
-	struct section_layer *l;
-
-	if (!p || section_find(x, "pipe") || x->layers + 2 > SECTION_LAYERS)
-		return;
-	if (!isnan(p->insulated_diameter)) {
-		l = &x->layer[x->layers++];
-		*l = (struct section_layer){
-			.kind = "pipe-insulation",
-			.label = "insulation",
-			.plumb = true,
-			.sizes = 2,
-			.size = {{"diameter", p->insulated_diameter}, {"height", 0.30}}};
-	}
-	l = &x->layer[x->layers++];
-	*l = (struct section_layer){.kind = "pipe",
-				    .label = "pipe",
-				    .plumb = true,
-				    .sizes = 2,
-				    .size = {{"diameter", p->diameter}, {"height", 0.36}}};
 }
 
 /* What is drawn up and down the slope: the plate and one course more, within bounds. */
@@ -204,7 +107,7 @@ static void extent(struct section *x)
 		up = fmax(up, section_size(&x->layer[i], "up", 0) + 0.04);
 	}
 	x->u0 = -fmin(down, 0.40);
-	x->u1 = fmin(up, 0.55);
+	x->u1 = fmin(up, 0.80);
 	if (x->what == SECTION_OF_FOOT)
 		section_foot_extent(x);
 	else
@@ -215,61 +118,66 @@ static void extent(struct section *x)
 	section_reach(x, x->u1, section_top(x, x->u1));
 }
 
-static void place(struct section *x, double width, double height)
+static void place(struct section *x)
 {
-	const double room_x = width - 2 * SECTION_MARGIN - SECTION_LABEL_WIDTH - 2 * DIMENSIONS;
-	const double notes = NOTES + (x->what == SECTION_OF_RACK ? FORCES : 0);
-	const double room_y = height - 2 * SECTION_MARGIN - 2 * DIMENSIONS - notes;
+	if (x->room.narrow) {
+		section_place_narrow(x);
+		return;
+	}
+	const double width = x->room.width, height = x->room.height;
+	const struct section_beside *r = &section_beside[x->what];
+	const double left = SECTION_MARGIN + r->left, low = SECTION_MARGIN + r->notes + r->below;
+	const double room_x = width - left - r->right - SECTION_LABEL_WIDTH - SECTION_MARGIN;
+	const double room_y = height - SECTION_MARGIN - HEAD - low;
 
 	x->scale = scale_for_detail(x->s, x->x1 - x->x0, x->y1 - x->y0, room_x, room_y);
 	const double k = 1 / x->scale.ratio;
-	const struct view view = {
-		{SECTION_MARGIN + DIMENSIONS + (room_x - (x->x1 - x->x0) * k) / 2 - x->x0 * k,
-		 SECTION_MARGIN + DIMENSIONS + notes + (room_y - (x->y1 - x->y0) * k) / 2 -
-			 x->y0 * k},
-		k,
-		x->theta};
+	const struct view view = {{left + (room_x - (x->x1 - x->x0) * k) / 2 - x->x0 * k,
+				   low + (room_y - (x->y1 - x->y0) * k) / 2 - x->y0 * k},
+				  k,
+				  x->theta};
 
 	drawing_view(x->d, view);
 	drawing_set_main_view(x->d, view);
 }
 
-static void draw_rack(struct section *x, double width, double height)
+static void draw_rack(struct section *x)
 {
 	section_rack_extent(x);
-	place(x, width, height);
+	place(x);
 	section_rack(x);
 }
 
-static void draw_block(struct section *x, double width, double height)
+static void draw_block(struct section *x)
 {
 	x->theta = 0;
 	section_block_extent(x);
-	place(x, width, height);
+	place(x);
 	section_on_block(x);
 }
 
-static void draw_covering(struct section *x, double width, double height)
+static void draw_covering(struct section *x)
 {
-	collect(x);
-	add_plain_pipe(x);
+	section_collect(x);
 	extent(x);
-	place(x, width, height);
+	place(x);
 	section_roof(x);
 	section_covering(x);
 	if (x->what == SECTION_OF_FOOT) {
-		section_foot(x);
+		section_foot_low(x);
 		section_flashing(x);
+		section_foot_high(x);
 	} else {
+		section_pipe_hole(x);
 		section_flashing(x);
 		section_pipe(x);
 	}
 }
 
-struct drawing *section_draw(const struct sheet *s, enum section_of what, int which, double width,
-			     double height)
+struct drawing *section_draw(const struct sheet *s, enum section_of what, int which,
+			     struct sheet_room room)
 {
-	struct drawing *d = drawing_create(s->lettering, width, height, NULL);
+	struct drawing *d = drawing_create(s->lettering, room.width, room.height, NULL);
 	struct section *x = d ? calloc(1, sizeof *x) : NULL;
 
 	if (!x) {
@@ -279,23 +187,29 @@ struct drawing *section_draw(const struct sheet *s, enum section_of what, int wh
 	x->s = s;
 	x->d = d;
 	x->what = what;
+	x->room = room;
 	x->pipe = what == SECTION_OF_PIPE ? &s->job->pipe[which] : NULL;
 	x->theta = s->job->roof.pitch;
 	x->deck = isnan(s->job->roof.deck_thickness) ? 0 : s->job->roof.deck_thickness;
 	x->x0 = x->y0 = HUGE_VAL;
 	x->x1 = x->y1 = -HUGE_VAL;
 	if (what == SECTION_OF_RACK)
-		draw_rack(x, width, height);
+		draw_rack(x);
 	else if (what == SECTION_OF_BLOCK)
-		draw_block(x, width, height);
+		draw_block(x);
 	else
-		draw_covering(x, width, height);
-	set_title(x);
-	section_page(x);
+		draw_covering(x);
+	section_title(x);
+	if (room.narrow)
+		section_page_narrow(x);
+	else
+		section_page(x);
 	if (what == SECTION_OF_RACK) {
 		drawing_view(d, drawing_main_view(d));
 		section_rack_dimensions(x);
 	}
+	if (room.narrow)
+		d = drawing_cut(d, x->low - NARROW_MARGIN, NULL);
 	free(x);
 	return d;
 }

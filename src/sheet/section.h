@@ -14,14 +14,14 @@
 enum section_of { SECTION_OF_FOOT, SECTION_OF_PIPE, SECTION_OF_RACK, SECTION_OF_BLOCK };
 
 /* which: of the job's pipes, from 0. NULL when memory ran out. */
-struct drawing *section_draw(const struct sheet *s, enum section_of what, int which, double width,
-			     double height);
+struct drawing *section_draw(const struct sheet *s, enum section_of what, int which,
+			     struct sheet_room room);
 /* False if the job has nothing to draw: no such pipe, nothing tilted. */
 bool section_exists(const struct sheet *s, enum section_of what, int which);
 
 /* Internal to src/sheet. */
 #define SECTION_MARGIN (3 * MM)
-#define SECTION_LABEL_WIDTH (74 * MM) /* column of names at the right */
+#define SECTION_LABEL_WIDTH (68 * MM) /* column of names at the right */
 #define SECTION_LAYERS 24
 #define SECTION_LABELS 24
 #define SECTION_KEYS 8
@@ -47,6 +47,8 @@ struct section {
 	struct drawing *d;
 	enum section_of what;
 	const struct job_pipe *pipe; /* that is drawn; NULL: none */
+	struct sheet_room room;
+	double high, low; /* on paper, above and below picture and dimensions; of a narrow room */
 	double theta;
 	double u0, u1;          /* of the roof that is drawn, m */
 	double x0, y0, x1, y1;  /* bounds of everything, turned, m */
@@ -61,6 +63,8 @@ struct section {
 	double E, L, t, butt, lap_base;
 	double deck;    /* thickness under the origin, m */
 	double surface; /* top of an even covering, m */
+	double bed;     /* what a flange lies on there: below gravel, if any */
+	double patched; /* top of the patches on it; set by section_flashing */
 	int keys;
 	struct section_key {
 		const char *letter, *text;
@@ -69,6 +73,8 @@ struct section {
 	struct section_label label[SECTION_LABELS];
 };
 
+/* section_layers.c: reads and stacks them. */
+void section_collect(struct section *x);
 /* Of the job, for the library's drawing; of several pipes those of the one that is drawn. */
 struct guide_sizes section_sizes(const struct section *x);
 double section_size(const struct section_layer *l, const char *name, double otherwise);
@@ -88,9 +94,24 @@ void section_area(struct section *x, enum fill fill, const struct point *at, int
 void section_block(struct section *x, enum fill fill, double u0, double v0, double u1, double v1);
 /* section_page.c: names, letters, title; after everything else. */
 void section_page(struct section *x);
+/* section.c: of the drawing, when the scale is known. */
+void section_title(struct section *x);
+/* Scale, sources, what is lacking. */
+const char *section_says(const struct section *x);
+/* A small triangle of the pitch with 12 of run, its acute corner at `at` on paper, and its words. */
+void section_pitch(struct section *x, struct point at, struct point words);
+/* On paper, beside what is drawn: dimensions at the left, right and below; at the foot of the page
+   the pitch and what the letters mean. By enum section_of. */
+struct section_beside {
+	double left, right, below, notes;
+};
+extern const struct section_beside section_beside[];
+/* section_narrow.c: the same for a narrow room. Names are numbers at the right, told below. */
+void section_place_narrow(struct section *x);
+void section_page_narrow(struct section *x);
 /* section_roof.c: rafter or steel member, and deck. */
 void section_roof(struct section *x);
-/* What the screws go into: "rafter", "purlin". */
+/* What the screws go into: "rafter", "joist". */
 const char *section_member(const struct job *job);
 /* Its depth, m; a usual one where the job does not tell. */
 double section_member_depth(const struct job *job);
@@ -99,8 +120,9 @@ void section_stack(struct section *x);
 void section_covering(struct section *x);
 /* v of the underside at u of the lapped piece whose butt is given. */
 double section_piece_bottom(const struct section *x, double butt, double u);
-/* section_flashing.c: plates and what stands on them. */
+/* section_flashing.c: plates and what stands on them; the cap after the post. */
 void section_flashing(struct section *x);
+void section_flashing_cap(struct section *x);
 /* section_foot.c */
 struct section_foot {
 	double D, head, tip, face; /* v of the head's underside, the tip, the rafter's upper face */
@@ -109,13 +131,23 @@ struct section_foot {
 	double rail;               /* v of the rail line */
 	bool free;                 /* a hanger bolt: no base plate; head is the top of the covering */
 };
-void section_foot(struct section *x);
+/* Base and screws that the flashing goes over; the rest after the flashing. */
+void section_foot_low(struct section *x);
+void section_foot_high(struct section *x);
+/* True where the flashing goes over the base plate, which stands on wood or deck. */
+bool section_base_below(const struct section *x);
+/* v of the base plate's underside. */
+double section_base(const struct section *x);
+/* Half the width of the post as drawn. */
+double section_post_half(const struct section *x);
 void section_foot_extent(struct section *x);
 /* section_fastener.c */
 /* Something goes into the wood or through it, of known size. */
 bool section_has_shaft(const struct job *job);
 double section_tip(const struct section *x, const struct section_foot *f);
 void section_fasteners(struct section *x, const struct section_foot *f);
+/* After everything that would cover them. */
+void section_fastener_lengths(struct section *x, const struct section_foot *f);
 /* section_rack.c: a row of tilted collectors from its side. */
 bool section_is_tilted(const struct sheet *s);
 void section_rack(struct section *x);
@@ -126,7 +158,8 @@ void section_rack_dimensions(struct section *x);
 bool section_has_block(const struct sheet *s);
 void section_on_block(struct section *x);
 void section_block_extent(struct section *x);
-/* section_pipe.c */
+/* section_pipe.c: the hole before the flashing, the rest after it. */
+void section_pipe_hole(struct section *x);
 void section_pipe(struct section *x);
 void section_pipe_extent(struct section *x);
 

@@ -6,7 +6,7 @@
 #include "drawing/dimension.h"
 #include "sheet/section.h"
 
-#define BESIDE 0.08 /* of roof shown beyond the two rafters, m */
+#define BESIDE 0.03 /* of roof shown beyond the two rafters, m */
 
 struct bay {
 	struct section *x;
@@ -131,10 +131,9 @@ static void nails(const struct bay *k, double side)
 	if (side > 0 && b->rows > 0)
 		section_name(k->x, head, middle + (b->rows - 1) / 2.0 * b->row_pitch,
 			     sheet_text(k->x->s,
-					"each end: %d nails %s x %s, %d row%s of %d, through the "
+					"each end: %d common nails %s, %d row%s of %d, through the "
 					"rafter",
-					b->rows * b->columns, sheet_size(k->x->s, b->nail_D),
-					sheet_size(k->x->s, b->nail_L), b->rows,
+					b->rows * b->columns, sheet_block_nail(k->x->s), b->rows,
 					b->rows > 1 ? "s" : "", b->columns));
 }
 
@@ -156,7 +155,7 @@ static void foot(const struct bay *k)
 	section_block(x, FILL_BLACK, -1.6 * r, k->plate, 1.6 * r, k->plate + 1.3 * r);
 	section_name(x, r, k->plate - 0.8 * f->length,
 		     sheet_text(x->s, "screw %s x %s into the block: see sheet Attachment",
-				sheet_size(x->s, f->diameter), sheet_size(x->s, f->length)));
+				sheet_shank(x->s, f->diameter), sheet_size(x->s, f->length)));
 }
 
 void section_on_block(struct section *x)

@@ -141,52 +141,64 @@ static void hanger(struct section *x, const struct section_foot *f, double u)
 				sheet_size(x->s, f->rail + bracket + (WASHER + NUT) * f->D - top)));
 }
 
-/* One line for each length, left of the foot, with a letter; the letters are explained below the
- * drawing. */
+/* One line for each length with a letter; the letters are explained below the drawing. What begins
+   at the head stands beside the roof, where no hatching is; what lies in the wood, in the wood. */
 struct ruler {
 	struct section *x;
-	double side, edge;
-	int lines;
+	double side;         /* u of what is measured */
+	double inner, outer; /* on paper, from there to the next line */
 };
+
+static double ruler_step(const struct section *x)
+{
+	return x->room.narrow ? 4.2 * MM : 6 * MM;
+}
 
 static void length(struct ruler *r, const char *letter, double low, double high, const char *words)
 {
-	const double step = 6 * MM;
+	const bool in_wood = high <= -r->x->deck + 1e-6;
+	double *away = in_wood ? &r->inner : &r->outer;
 
 	if (!(high - low > 1e-6))
 		return;
-	dimension_between(r->x->d, (struct point){r->side, low}, (struct point){r->side, high},
-			  r->edge + r->lines-- * step, letter);
+	/* a letter without room stands beyond the end: in the wood at its lower one, not in the
+	 * covering */
+	dimension_between(r->x->d, (struct point){r->side, in_wood ? high : low},
+			  (struct point){r->side, in_wood ? low : high}, in_wood ? -*away : *away,
+			  letter);
+	*away += (in_wood ? -1 : 1) * ruler_step(r->x);
 	section_key(r->x, letter, high - low, words);
 }
 
-static void lengths(struct section *x, const struct section_foot *f)
+void section_fastener_lengths(struct section *x, const struct section_foot *f)
 {
 	const struct fastener_result *r = &x->s->r->fastener;
 	const struct job_fastener *k = &x->s->job->fastener;
 	const double row = k->count > 1 && !isnan(k->spacing) ? (k->count - 1) * k->spacing / 2 : 0;
-	const double side = -row - f->D / 2;
-	struct ruler ruler = {x, side, fmax(f->half + side, 0) / x->scale.ratio, 4};
+	const double side = -row - f->D / 2, ratio = x->scale.ratio;
+	struct ruler ruler = {x, side, fmax(f->half + side, 0) / ratio + 2 * ruler_step(x),
+			      (side - x->u0) / ratio + 4 * MM};
 
 	if (f->free) {
-		length(&ruler, "L", f->tip, f->tip + k->length, "length of the hanger bolt");
 		length(&ruler, "R", f->face, f->rail, "from the rafter to the line of the rail");
+		length(&ruler, "L", f->tip, f->tip + k->length, "length of the hanger bolt");
 		length(&ruler, "T", f->tip, f->face, "wood thread, all of it in the rafter");
 		return;
 	}
 	if (through(x)) {
+		length(&ruler, "A", below(x), f->head, "head to the rafter's lower face");
 		if (!isnan(k->length))
 			length(&ruler, "L", f->tip, f->head, "length of the bolt under its head");
-		length(&ruler, "A", below(x), f->head, "head to the rafter's lower face");
 		return;
 	}
+	if (r->p_tot > 0)
+		length(&ruler, "A", f->face, f->face + r->t_up,
+		       sheet_text(x->s, "head to the %s's upper face", section_member(x->s->job)));
 	length(&ruler, "L", f->tip, f->head, "length of the screw under its head");
 	if (!(r->p_tot > 0))
 		return;
 	const double end = f->face - r->p;
 
-	length(&ruler, "A", f->face, f->face + r->t_up,
-	       sheet_text(x->s, "head to the %s's upper face", section_member(x->s->job)));
 	length(&ruler, "P", end, f->face,
 	       sheet_text(x->s, "in the %s, tip not counted", section_member(x->s->job)));
 	length(&ruler, "T", end, end + r->p_t, "of it thread");
@@ -222,7 +234,7 @@ static void words(struct section *x, const struct section_foot *f)
 	section_name(x, k->count > 1 ? k->spacing * (k->count - 1) / 2 : 0,
 		     f->face - 0.35 * (f->face - f->tip),
 		     sheet_text(x->s, "%d %s%s %s%s%s", k->count, kind_words(k),
-				k->count > 1 ? "s" : "", sheet_size(x->s, k->diameter), long_by,
+				k->count > 1 ? "s" : "", sheet_shank(x->s, k->diameter), long_by,
 				through(x) ? ", through the rafter" : lead));
 }
 
@@ -242,5 +254,4 @@ void section_fasteners(struct section *x, const struct section_foot *f)
 			screw(x, f, u);
 	}
 	words(x, f);
-	lengths(x, f);
 }

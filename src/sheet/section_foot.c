@@ -70,7 +70,7 @@ void section_foot_extent(struct section *x)
 	x->under_collector = underside < f.rail + 0.2 ? underside : (double)NAN;
 	section_reach(x, x->u0, low);
 	section_reach(x, x->u1, low);
-	section_reach(x, -POST_HALF, f.rail + 0.02);
+	section_reach(x, 0, f.rail + 0.02);
 	if (!isnan(x->under_collector)) {
 		section_reach(x, x->u0, underside);
 		section_reach(x, x->u1, underside);
@@ -103,20 +103,59 @@ static void seat(struct section *x, const struct section_foot *f)
 		     sheet_text(x->s, "base plate %s", sheet_size(x->s, f->plate)));
 }
 
+double section_base(const struct section *x)
+{
+	const struct section_foot f = foot_of(x);
+
+	return f.head - f.plate;
+}
+
+bool section_base_below(const struct section *x)
+{
+	const enum seat seat = x->s->job->mount.seat;
+
+	return (seat == SEAT_ON_WOOD || seat == SEAT_ON_DECK || seat == SEAT_RIGID_POST) &&
+	       !sheet_on_seams(x->s->job) && x->s->job->fastener.kind != FASTENER_HANGER_BOLT;
+}
+
+double section_post_half(const struct section *x)
+{
+	const struct section_layer *drawn = section_find(x, "post");
+	const struct section_foot f = foot_of(x);
+
+	if (f.free)
+		return f.D / 2;
+	return drawn ? section_size(drawn, "diameter", 2 * POST_HALF) / 2
+		     : fmin(POST_HALF, 0.5 * f.half);
+}
+
+/* The rail may hang beside the collector; who reads the sheet looks at both sizes. */
+static const char *rail_words(const struct section *x, const struct section_foot *f)
+{
+	const char *words = sheet_text(x->s, "rail line, %s above the %s",
+				       sheet_size(x->s, x->s->job->mount.height),
+				       sheet_on_seams(x->s->job) ? "seam" : "base plate");
+	const double over = f->rail - x->under_collector;
+
+	if (!(over > 0.5 * M_PER_IN))
+		return words;
+	return sheet_text(x->s,
+			  "%s: by these sizes %s above the collector's underside; measure both",
+			  words, sheet_size(x->s, over));
+}
+
+/* The line of the rail is marked by a cross in a ring; how thick the rail is the job does not say.
+ */
 static void post(struct section *x, const struct section_foot *f)
 {
-	const double half = fmin(POST_HALF, 0.5 * f->half), r = 0.016;
+	const double half = section_post_half(x), r = fmin(0.012, half);
 
-	section_block(x, FILL_WHITE, -half, f->head, half, f->rail - r);
-	section_block(x, FILL_WHITE, -r, f->rail - r, r, f->rail + r);
-	drawing_line(x->d, LAYER_THIN, (struct point){-r, f->rail - r},
-		     (struct point){r, f->rail + r});
-	drawing_line(x->d, LAYER_THIN, (struct point){-r, f->rail + r},
-		     (struct point){r, f->rail - r});
-	section_name(x, r, f->rail,
-		     sheet_text(x->s, "rail line, %s above the %s",
-				sheet_size(x->s, x->s->job->mount.height),
-				sheet_on_seams(x->s->job) ? "seam" : "base plate"));
+	section_block(x, FILL_WHITE, -half, f->head, half, f->rail);
+	drawing_circle(x->d, LAYER_MATERIAL, FILL_WHITE, (struct point){0, f->rail}, r);
+	drawing_line(x->d, LAYER_THIN, (struct point){-r, f->rail}, (struct point){r, f->rail});
+	drawing_line(x->d, LAYER_THIN, (struct point){0, f->rail - r},
+		     (struct point){0, f->rail + r});
+	section_name(x, r, f->rail, rail_words(x, f));
 }
 
 static void collector(struct section *x)
@@ -146,17 +185,34 @@ static void clamp(struct section *x, const struct section_foot *f)
 		     "clamp on the seam: no hole; set screws to the maker's torque");
 }
 
-void section_foot(struct section *x)
+void section_foot_low(struct section *x)
 {
 	const struct section_foot f = foot_of(x);
 
 	if (sheet_on_seams(x->s->job))
 		clamp(x, &f);
-	else if (!f.free)
-		seat(x, &f);
-	if (!f.free)
-		post(x, &f);
-	collector(x);
+	if (!section_base_below(x))
+		return;
+	seat(x, &f);
 	if (section_has_shaft(x->s->job))
 		section_fasteners(x, &f);
+}
+
+void section_foot_high(struct section *x)
+{
+	const struct section_foot f = foot_of(x);
+
+	if (!section_base_below(x)) {
+		if (!sheet_on_seams(x->s->job) && !f.free)
+			seat(x, &f);
+		if (section_has_shaft(x->s->job))
+			section_fasteners(x, &f);
+	}
+	if (!f.free)
+		post(x, &f);
+	if (!sheet_on_seams(x->s->job))
+		section_flashing_cap(x);
+	collector(x);
+	if (section_has_shaft(x->s->job))
+		section_fastener_lengths(x, &f);
 }

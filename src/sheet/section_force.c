@@ -55,8 +55,10 @@ static void arrow(struct section *x, double u, double v, enum direction way, boo
 	const struct point head[] = {
 		tip, {neck.x - t.y * w, neck.y + t.x * w}, {neck.x + t.y * w, neck.y - t.x * w}};
 	const double beside = (way == LIFT ? -1.2 : 1.2) * w;
+	/* where the two feet are close on paper their letters stand at two heights */
+	const double level = x->room.narrow && way == LIFT ? a : 0.7 * a;
 	const struct point text = way == SLIDE ? (struct point){(tail.x + neck.x) / 2, v + w}
-					       : (struct point){u + beside, v + 0.7 * a};
+					       : (struct point){u + beside, v + level};
 	static const char *const name[2][DIRECTIONS] = {{"F1", "F2", "F3"}, {"R1", "R2", "R3"}};
 
 	drawing_line_as(x->d, LAYER_TEXT, 0.5 * MM, DASH_SOLID, tail, neck);

@@ -11,6 +11,7 @@
 #define MARGIN SECTION_MARGIN
 #define LABEL_WIDTH SECTION_LABEL_WIDTH
 #define TEXT (2.2 * MM)
+#define RUN (14 * MM) /* of the triangle of the pitch */
 
 static int higher(const void *a, const void *b)
 {
@@ -25,58 +26,124 @@ static int lines(const struct section *x, const char *text)
 	return (int)ceil(sheet_width(x->s, text, TEXT) / (LABEL_WIDTH - 8 * MM) * 1.08);
 }
 
-/* All names in a column at the right, in the order of what they name, a thin line to each. */
-static void put_labels(struct section *x)
+/* The column of names while it is laid out, from the bottom up. */
+struct names {
+	double x;                  /* of the texts */
+	int order[SECTION_LABELS]; /* which label stands at a place */
+	double y[SECTION_LABELS];  /* of the first line of the label at that place */
+};
+
+/* A text of two lines takes two places, its first line the upper one. */
+static void lay_out(const struct section *x, struct names *c)
 {
-	const double column = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM,
-		     pitch = 1.35 * TEXT;
 	double y[SECTION_LABELS * 2];
 	int row[SECTION_LABELS], n = 0;
-
-	for (int i = 0; i < x->labels; i++)
-		x->label[i].at = drawing_on_paper(x->d, x->label[i].at);
-	qsort(x->label, (size_t)x->labels, sizeof *x->label, higher);
-	/* From the bottom up; a text of two lines takes two places, its first line the upper one.
-	 */
-	for (int i = 0; i < x->labels; i++) {
-		const int need = lines(x, x->label[i].text);
-
-		for (int k = 0; k < need && n < SECTION_LABELS * 2; k++)
-			y[n++] = x->label[i].at.y;
-		row[i] = n - 1;
-	}
-	dimension_spread(y, n, 1.12 * pitch);
 	double shift = 0;
 
+	for (int i = 0; i < x->labels; i++) {
+		const struct section_label *l = &x->label[c->order[i]];
+		const int need = lines(x, l->text);
+
+		for (int k = 0; k < need && n < SECTION_LABELS * 2; k++)
+			y[n++] = l->at.y;
+		row[i] = n - 1;
+	}
+	dimension_spread(y, n, 1.12 * 1.35 * TEXT);
 	if (n > 0 && y[0] < MARGIN + 20 * MM)
 		shift = MARGIN + 20 * MM - y[0];
 	if (n > 0 && y[n - 1] + shift > drawing_height(x->d) - MARGIN - 12 * MM)
 		shift = drawing_height(x->d) - MARGIN - 12 * MM - y[n - 1];
+	for (int i = 0; i < x->labels; i++)
+		c->y[i] = y[row[i]] + shift;
+}
+
+static struct point elbow(const struct names *c, int place)
+{
+	return (struct point){c->x - 5 * MM, c->y[place]};
+}
+
+/* On which side of the way from a to b p lies. */
+static bool left_of(struct point a, struct point b, struct point p)
+{
+	return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x) > 0;
+}
+
+static bool cross(const struct section *x, const struct names *c, int i, int k)
+{
+	const struct point a = x->label[c->order[i]].at, b = elbow(c, i),
+			   p = x->label[c->order[k]].at, q = elbow(c, k);
+
+	return left_of(a, b, p) != left_of(a, b, q) && left_of(p, q, a) != left_of(p, q, b);
+}
+
+/* Names change places until no two of their lines cross. */
+static void untangle(const struct section *x, struct names *c)
+{
+	bool changed = true;
+
+	for (int round = 0; changed && round < 40; round++) {
+		changed = false;
+		for (int i = 0; i < x->labels; i++)
+			for (int k = i + 1; k < x->labels; k++) {
+				const int was = c->order[i];
+
+				if (!cross(x, c, i, k))
+					continue;
+				c->order[i] = c->order[k];
+				c->order[k] = was;
+				lay_out(x, c);
+				changed = true;
+			}
+	}
+}
+
+/* All names in a column at the right, in the order of what they name, a thin line to each. */
+static void put_labels(struct section *x)
+{
+	struct names c = {.x = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM};
+
+	for (int i = 0; i < x->labels; i++) {
+		x->label[i].at = drawing_on_paper(x->d, x->label[i].at);
+		c.order[i] = i;
+	}
+	qsort(x->label, (size_t)x->labels, sizeof *x->label, higher);
+	lay_out(x, &c);
+	untangle(x, &c);
 	drawing_view(x->d, VIEW_PAPER);
 	for (int i = 0; i < x->labels; i++) {
-		const double at = y[row[i]] + shift;
-		const struct point elbow = {column - 5 * MM, at}, end = {column - 1 * MM, at};
+		const struct section_label *l = &x->label[c.order[i]];
+		const struct point end = {c.x - 1 * MM, c.y[i]};
 
-		drawing_path(x->d, LAYER_THIN, (const struct point[]){x->label[i].at, elbow, end},
-			     3);
-		drawing_mark(x->d, LAYER_THIN, FILL_BLACK, x->label[i].at, 0.35 * MM);
+		drawing_path(x->d, LAYER_THIN, (const struct point[]){l->at, elbow(&c, i), end}, 3);
+		drawing_mark(x->d, LAYER_THIN, FILL_BLACK, l->at, 0.35 * MM);
 		sheet_paragraph(x->s, x->d,
-				(struct point){column, at + LETTERING_CAPITAL * TEXT / 2},
-				LABEL_WIDTH - 8 * MM, TEXT, x->label[i].text);
+				(struct point){c.x, c.y[i] + LETTERING_CAPITAL * TEXT / 2},
+				LABEL_WIDTH - 8 * MM, TEXT, l->text);
 	}
+}
+
+void section_pitch(struct section *x, struct point a, struct point words)
+{
+	const double up = RUN * tan(x->theta);
+	const struct lettering_spec spec = {TEXT, false, ANCHOR_LEFT, ANCHOR_TOP, 0, true};
+	char buf[64];
+
+	drawing_path(x->d, LAYER_MATERIAL,
+		     (const struct point[]){a, {a.x + RUN, a.y}, {a.x + RUN, a.y + up}, a}, 4);
+	drawing_text(x->d, LAYER_TEXT, words, spec,
+		     sheet_text(x->s, "pitch %s, up the slope to the right",
+				pitch_print(buf, sizeof buf, x->theta)));
 }
 
 /* At the lower left: a right triangle with 12 of run, and what the letters mean. */
 static void foot_notes(struct section *x)
 {
-	const double run = 14 * MM, up = run * tan(x->theta);
 	const struct point a = {MARGIN + 2 * MM, MARGIN + 6 * MM};
 	const struct lettering_spec spec = {TEXT, false, ANCHOR_LEFT, ANCHOR_TOP, 0, true};
 	const struct lettering_spec bold = {TEXT, true, ANCHOR_LEFT, ANCHOR_TOP, 0, true};
-	char buf[64];
 
 	for (int i = 0; i < x->keys; i++) {
-		const struct point at = {a.x + run + 8 * MM,
+		const struct point at = {a.x + RUN + 8 * MM,
 					 MARGIN + 7 * MM + 1.45 * TEXT * (x->keys - 1 - i) + TEXT};
 
 		drawing_text(x->d, LAYER_TEXT, at, bold, x->key[i].letter);
@@ -85,11 +152,15 @@ static void foot_notes(struct section *x)
 	}
 	if (x->what == SECTION_OF_BLOCK)
 		return; /* seen up the slope */
-	drawing_path(x->d, LAYER_MATERIAL,
-		     (const struct point[]){a, {a.x + run, a.y}, {a.x + run, a.y + up}, a}, 4);
-	drawing_text(x->d, LAYER_TEXT, (struct point){a.x, a.y - 1.5 * MM}, spec,
-		     sheet_text(x->s, "pitch %s, up the slope to the right",
-				pitch_print(buf, sizeof buf, x->theta)));
+	section_pitch(x, a, (struct point){a.x, a.y - 1.5 * MM});
+}
+
+static bool refused(const struct section *x)
+{
+	struct guide_page page = {.use = GUIDE_USE_YES};
+
+	return x->s->library && guide_page_find(x->s->library, x->s->job->roof.covering, &page) &&
+	       page.use == GUIDE_USE_REFUSED;
 }
 
 static const char *source_words(const struct section *x)
@@ -99,6 +170,10 @@ static const char *source_words(const struct section *x)
 		       "legs, rail and brace are the maker's. Foot and screw: sheet Attachment.";
 	if (x->what == SECTION_OF_BLOCK)
 		return "Block and its ends from the check; see there what it could not rate.";
+	if (refused(x))
+		return "The notes on this covering say not to open it: read them first. Drawn is "
+		       "what "
+		       "the job tells, without covering or flashing.";
 	if (x->from_library && x->what == SECTION_OF_PIPE)
 		return "Covering and flashing from the notes on this covering; pipe, deck and "
 		       "pitch from the job.";
@@ -106,6 +181,12 @@ static const char *source_words(const struct section *x)
 		return "Covering from the notes on it, which hold feet by clamps on its seams and "
 		       "draw no flashing of a foot that goes through: a roofer of that trade does. "
 		       "Foot, screw and framing from the job.";
+	if (x->what == SECTION_OF_FOOT && section_find(x, "hook"))
+		return "Covering from the notes on it, which draw a tested hook through the lap, "
+		       "see "
+		       "Flashing from above. Post, screw and framing from the job; the deck "
+		       "flashing "
+		       "and the apron that its steps ask for round a post are not drawn.";
 	return x->from_library ? "Covering and flashing from the notes on this "
 				 "covering; foot, screw and framing from the job."
 			       : "The covering library has no drawing of this: only "
@@ -125,17 +206,20 @@ static const char *lacking(const struct section *x)
 		sheet_size(x->s, ceil(x->post_least / M_PER_IN * 2 - 1e-6) / 2 * M_PER_IN));
 }
 
+const char *section_says(const struct section *x)
+{
+	return sheet_text(x->s, "Scale %s. %s%s %s", x->scale.text, source_words(x), lacking(x),
+			  sheet_unit_note(x->s));
+}
+
 static void head(struct section *x)
 {
 	const struct lettering_spec big = {3.2 * MM, true, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
 	const double top = drawing_height(x->d) - MARGIN;
-	const char *source = source_words(x);
 
 	drawing_text(x->d, LAYER_TEXT, (struct point){MARGIN, top}, big, drawing_title(x->d));
 	sheet_paragraph(x->s, x->d, (struct point){MARGIN, top - 5 * MM},
-			drawing_width(x->d) - 2 * MARGIN, TEXT,
-			sheet_text(x->s, "Scale %s. %s%s %s", x->scale.text, source, lacking(x),
-				   sheet_unit_note(x->s)));
+			drawing_width(x->d) - 2 * MARGIN, TEXT, section_says(x));
 	const double left = drawing_width(x->d) - MARGIN - LABEL_WIDTH + 4 * MM,
 		     wide = LABEL_WIDTH - 8 * MM;
 	const double y = sheet_paragraph(

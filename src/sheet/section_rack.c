@@ -192,7 +192,8 @@ void section_rack_dimensions(struct section *x)
 		     below = -(-k->low / ratio + 5 * MM), front = row->front - row->y0,
 		     rear = row->rear - row->y0;
 
-	dimension_between(x->d, (struct point){0, 0}, (struct point){front, 0}, below,
+	/* from the foot to the edge: where it is too short for its text, that stands beyond the edge */
+	dimension_between(x->d, (struct point){front, 0}, (struct point){0, 0}, -below,
 			  sheet_tape(x->s, front));
 	dimension_between(x->d, (struct point){front, 0}, (struct point){rear, 0}, below,
 			  sheet_tape(x->s, rear - front));

@@ -10,7 +10,7 @@
 
 const char *section_member(const struct job *job)
 {
-	return job->framing.kind == FRAMING_STEEL ? "purlin" : "rafter";
+	return job->framing.kind == FRAMING_STEEL ? "joist" : "rafter";
 }
 
 double section_member_depth(const struct job *job)
@@ -46,10 +46,14 @@ static void steel(struct section *x, double low, double face)
 	}
 	section_name(
 		x, x->u1 - 0.15 * (x->u1 - x->u0), low + 0.25 * (face - low),
-		sheet_text(x->s,
-			   "steel purlin or joist, seen from its side%s%s; its shape, and on which "
-			   "side it is open, are not in the job",
-			   given > 0 ? ", steel " : "", given > 0 ? sheet_size(x->s, given) : ""));
+		sheet_text(
+			x->s,
+			"steel joist, seen from its side%s%s: it runs up the slope, as on the "
+			"plan. "
+			"Where purlins run along the eave, feet can stand only where a line of "
+			"feet lies on one: then this plan is not theirs. Its shape, and on which "
+			"side it is open, are not in the job",
+			given > 0 ? ", steel " : "", given > 0 ? sheet_size(x->s, given) : ""));
 }
 
 static void member(struct section *x)
@@ -93,6 +97,11 @@ static const char *deck_words(const struct sheet *s)
 	return "deck";
 }
 
+static bool deck_not_told(const struct section *x)
+{
+	return x->s->job->roof.deck == DECK_UNKNOWN || x->s->job->roof.deck == DECK_OTHER;
+}
+
 void section_roof(struct section *x)
 {
 	const struct section_layer *spaced = section_find(x, "spaced-board");
@@ -100,7 +109,7 @@ void section_roof(struct section *x)
 	member(x);
 	if (!(x->deck > 0))
 		return;
-	if (spaced || x->s->job->roof.deck == DECK_SPACED_BOARDS) {
+	if (x->s->job->roof.deck == DECK_SPACED_BOARDS || (spaced && deck_not_told(x))) {
 		boards(x, spaced ? section_size(spaced, "breadth", 0.14) : 0.14,
 		       spaced ? section_size(spaced, "spacing", 0.25) : 0.25);
 	} else {

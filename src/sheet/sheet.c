@@ -102,6 +102,23 @@ const char *sheet_size(const struct sheet *s, double m)
 				     fabs(parts - round(parts)) < 1e-6 ? 64 : 16));
 }
 
+const char *sheet_shank(const struct sheet *s, double D)
+{
+	const double parts = D / M_PER_IN * 64;
+
+	if (isnan(D) || s->f.units == SYSTEM_SI || fabs(parts - round(parts)) < 1e-6)
+		return sheet_size(s, D);
+	return show_decimals(&s->f, D, UNIT_IN, 3);
+}
+
+const char *sheet_block_nail(const struct sheet *s)
+{
+	const struct block_result *b = &s->r->block;
+
+	/* the one nail that the check takes for them */
+	return sheet_text(s, "16d (%s x %s)", sheet_shank(s, b->nail_D), sheet_size(s, b->nail_L));
+}
+
 const char *sheet_drill(const struct sheet *s, double low, double high)
 {
 	const double step = s->f.units == SYSTEM_SI ? 0.0001 : M_PER_IN / 64;
@@ -186,13 +203,32 @@ struct scale scale_for_detail(const struct sheet *s, double width, double height
 	return choose(s, detail_us, LENGTH(detail_us), need);
 }
 
+struct scale scale_on_screen(const struct sheet *s, struct scale scale)
+{
+	return (struct scale){scale.ratio,
+			      sheet_text(s, "%s on a screen %.0f mm wide", scale.text,
+					 SHEET_NARROW.width / MM)};
+}
+
+struct scale scale_for_detail_on_screen(const struct sheet *s, double width, double height,
+					double room_x, double room_y)
+{
+	const double need = fmax(width / room_x, height / room_y);
+	const struct scale us = choose(s, detail_us, LENGTH(detail_us), need),
+			   si = choose(s, detail_si, LENGTH(detail_si), need);
+	const bool own = s->f.units == SYSTEM_US && us.ratio <= si.ratio;
+
+	return scale_on_screen(s, own ? us : si);
+}
+
 double sheet_width(const struct sheet *s, const char *text, double size)
 {
 	return lettering_width(s->lettering, text, (struct lettering_style){size, false, false});
 }
 
 /* Bytes of the longest start of text that fits, broken at a blank where there is one. */
-static size_t fitting(const struct sheet *s, const char *text, double width, double size)
+static size_t fitting(const struct sheet *s, const char *text, double width,
+		      struct lettering_style style)
 {
 	size_t best = 0, end = 0;
 	char line[512];
@@ -203,29 +239,42 @@ static size_t fitting(const struct sheet *s, const char *text, double width, dou
 		while (text[end] && text[end] != ' ' && end < sizeof line - 1);
 		memcpy(line, text, end);
 		line[end] = '\0';
-		if (sheet_width(s, line, size) > width && best > 0)
+		if (lettering_width(s->lettering, line, style) > width && best > 0)
 			break;
 		best = end;
 	}
 	return best;
 }
 
-double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width,
-		       double size, const char *text)
+static double paragraph(const struct sheet *s, struct drawing *d, struct point at, double width,
+			struct lettering_style style, const char *text)
 {
-	const struct lettering_spec spec = {size, false, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
+	const struct lettering_spec spec = {style.size, style.bold, ANCHOR_LEFT,
+					    ANCHOR_TOP, 0,          false};
 
 	while (*text) {
-		const size_t n = fitting(s, text, width, size);
+		const size_t n = fitting(s, text, width, style);
 		char line[512];
 
 		memcpy(line, text, n);
 		line[n] = '\0';
 		drawing_text(d, LAYER_TEXT, at, spec, line);
-		at.y -= 1.35 * size;
+		at.y -= 1.35 * style.size;
 		text += n;
 		while (*text == ' ')
 			text++;
 	}
 	return at.y;
+}
+
+double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width,
+		       double size, const char *text)
+{
+	return paragraph(s, d, at, width, (struct lettering_style){size, false, false}, text);
+}
+
+double sheet_heading(const struct sheet *s, struct drawing *d, struct point at, double width,
+		     double size, const char *text)
+{
+	return paragraph(s, d, at, width, (struct lettering_style){size, true, false}, text);
 }

@@ -50,6 +50,10 @@ const char *sheet_tape(const struct sheet *s, double m);
 /* A size of a part with its unit: 5/16 in as it is listed, anything else to 1/16 in; millimetres,
  * with a tenth below 20. */
 const char *sheet_size(const struct sheet *s, double m);
+/* Diameter of a nail or screw as it is listed: 5/16 in, 0.162 in, 4.1 mm; never a rounded one. */
+const char *sheet_shank(const struct sheet *s, double D);
+/* The nails at a block's ends: "16d (0.162 in x 3-1/2 in)". */
+const char *sheet_block_nail(const struct sheet *s);
 /* Two widths of a drill, the smaller rounded up and the larger down, to 1/64 in or 0.1 mm: "11/64
  * in to 7/32 in". */
 const char *sheet_drill(const struct sheet *s, double low, double high);
@@ -58,6 +62,18 @@ const char *sheet_text(const struct sheet *s, const char *format, ...) DOCUMENT_
 const char *sheet_unit_note(const struct sheet *s);
 /* "HOLDS" ... with the words that keep anybody from building on a job that does not. */
 const char *sheet_verdict(const struct sheet *s);
+
+/* What a drawing is composed for: a sheet of paper, or a telephone's screen, where everything stands
+   below each other and the drawing ends where its words do. */
+struct sheet_room {
+	double width, height; /* m; of a narrow one the height is a bound */
+	bool narrow;
+	double least; /* of letters, m */
+};
+/* About as wide as such a screen: the lines and letters of a sheet keep their sizes. 2.2 mm on 70
+   are 11 px on a screen of 360. */
+#define SHEET_NARROW ((struct sheet_room){70 * MM, 2, true, 2.2 * MM})
+#define NARROW_MARGIN (2 * MM)
 
 /* A usual drawing scale. */
 struct scale {
@@ -70,11 +86,20 @@ struct scale scale_for_plan(const struct sheet *s, double width, double height, 
 struct scale scale_for_detail(const struct sheet *s, double width, double height, double room_x,
 			      double room_y);
 
+/* A scale as a narrow drawing tells it: true only where the screen is as wide. */
+struct scale scale_on_screen(const struct sheet *s, struct scale scale);
+/* The largest that is usual in either system: nobody lays a rule on a screen. */
+struct scale scale_for_detail_on_screen(const struct sheet *s, double width, double height,
+					double room_x, double room_y);
+
 /* Width of a text of this size, m. */
 double sheet_width(const struct sheet *s, const char *text, double size);
 /* Sets text in lines of at most `width`, downward from `at` (upper left corner, on paper); returns
  * the y below it. */
 double sheet_paragraph(const struct sheet *s, struct drawing *d, struct point at, double width,
 		       double size, const char *text);
+/* The same in bold letters. */
+double sheet_heading(const struct sheet *s, struct drawing *d, struct point at, double width,
+		     double size, const char *text);
 
 #endif

@@ -11,7 +11,7 @@
 #include "sheet/site_plan.h"
 
 typedef bool exists_fn(const struct sheet *s, int which);
-typedef struct drawing *draw_fn(const struct sheet *s, int which, double width, double height);
+typedef struct drawing *draw_fn(const struct sheet *s, int which, struct sheet_room room);
 
 struct view_row {
 	const char *word, *name;
@@ -52,47 +52,47 @@ static bool has_above(const struct sheet *s, int which)
 	return which < flashing_plan_pages(s);
 }
 
-static struct drawing *site(const struct sheet *s, int which, double width, double height)
+static struct drawing *site(const struct sheet *s, int which, struct sheet_room room)
 {
 	(void)which;
-	return site_plan_draw(s, width, height);
+	return site_plan_draw(s, room);
 }
 
-static struct drawing *plan(const struct sheet *s, int which, double width, double height)
+static struct drawing *plan(const struct sheet *s, int which, struct sheet_room room)
 {
 	(void)which;
-	return plan_draw(s, PLAN_WHOLE, width, height, true);
+	return plan_draw(s, PLAN_WHOLE, room, true);
 }
 
-static struct drawing *layout(const struct sheet *s, int which, double width, double height)
+static struct drawing *layout(const struct sheet *s, int which, struct sheet_room room)
 {
 	(void)which;
-	return plan_draw(s, PLAN_ARRAY, width, height, true);
+	return plan_draw(s, PLAN_ARRAY, room, true);
 }
 
-static struct drawing *rack(const struct sheet *s, int which, double width, double height)
+static struct drawing *rack(const struct sheet *s, int which, struct sheet_room room)
 {
-	return section_draw(s, SECTION_OF_RACK, which, width, height);
+	return section_draw(s, SECTION_OF_RACK, which, room);
 }
 
-static struct drawing *attachment(const struct sheet *s, int which, double width, double height)
+static struct drawing *attachment(const struct sheet *s, int which, struct sheet_room room)
 {
-	return section_draw(s, SECTION_OF_FOOT, which, width, height);
+	return section_draw(s, SECTION_OF_FOOT, which, room);
 }
 
-static struct drawing *block(const struct sheet *s, int which, double width, double height)
+static struct drawing *block(const struct sheet *s, int which, struct sheet_room room)
 {
-	return section_draw(s, SECTION_OF_BLOCK, which, width, height);
+	return section_draw(s, SECTION_OF_BLOCK, which, room);
 }
 
-static struct drawing *above(const struct sheet *s, int which, double width, double height)
+static struct drawing *above(const struct sheet *s, int which, struct sheet_room room)
 {
-	return flashing_plan_draw(s, which, width, height);
+	return flashing_plan_draw(s, which, room);
 }
 
-static struct drawing *pipe_through(const struct sheet *s, int which, double width, double height)
+static struct drawing *pipe_through(const struct sheet *s, int which, struct sheet_room room)
 {
-	return section_draw(s, SECTION_OF_PIPE, which, width, height);
+	return section_draw(s, SECTION_OF_PIPE, which, room);
 }
 
 enum view_id {
@@ -154,11 +154,25 @@ bool sheet_view_exists(const struct sheet *s, const char *word)
 	return row && (row == &table[VIEW_LAYOUT] || row->exists(s, which));
 }
 
-static void add(struct sheet_set *set, const struct sheet *s, enum paper paper,
+/* A sheet lies, unless a plan gets a larger scale on one that stands. */
+static struct sheet_room room_of(const struct sheet *s, enum paper paper,
+				 const struct view_row *row)
+{
+	const struct sheet_room lying = sheet_room_of(paper, true),
+				standing = sheet_room_of(paper, false);
+	const enum plan_part part = row == &table[VIEW_PLAN] ? PLAN_WHOLE : PLAN_ARRAY;
+
+	if (lying.narrow || (row != &table[VIEW_PLAN] && row != &table[VIEW_LAYOUT]))
+		return lying;
+	return plan_ratio(s, part, standing.width, standing.height) <
+			       plan_ratio(s, part, lying.width, lying.height)
+		       ? standing
+		       : lying;
+}
+
+static void add(struct sheet_set *set, const struct sheet *s, const struct sheet_request *request,
 		const struct view_row *row, int which)
 {
-	const struct pdf_room room = pdf_room_of(paper, true);
-
 	const char *name = row->name;
 
 	if (row == &table[VIEW_PIPE] && s->job->pipes > 1)
@@ -166,20 +180,23 @@ static void add(struct sheet_set *set, const struct sheet *s, enum paper paper,
 	else if (which > 0)
 		name = sheet_text(s, "%s, sheet %d", row->name, which + 1);
 	set->page[set->n++] = (struct sheet_page){
-		.name = name, .drawing = row->draw(s, which, room.width, room.height)};
+		.name = name,
+		.drawing = row->draw(s, which, room_of(s, request->paper, row)),
+		.narrow = request->screen ? row->draw(s, which, SHEET_NARROW) : NULL};
 }
 
-void sheet_view_add(struct sheet_set *set, const struct sheet *s, enum paper paper,
-		    const char *word)
+void sheet_view_add(struct sheet_set *set, const struct sheet *s,
+		    const struct sheet_request *request, const char *word)
 {
 	int which;
 	const struct view_row *row = find(word, &which);
 
 	if (row && sheet_view_exists(s, word))
-		add(set, s, paper, row, which);
+		add(set, s, request, row, which);
 }
 
-void sheet_views_add(struct sheet_set *set, const struct sheet *s, enum paper paper)
+void sheet_views_add(struct sheet_set *set, const struct sheet *s,
+		     const struct sheet_request *request)
 {
 	for (int v = 0; v < VIEWS; v++) {
 		const int n = v == VIEW_PIPE       ? s->job->pipes
@@ -189,6 +206,6 @@ void sheet_views_add(struct sheet_set *set, const struct sheet *s, enum paper pa
 		for (int i = 0; i < n; i++)
 			if (table[v].exists(s, i) &&
 			    (v != VIEW_PIPE || !flashing_pipe_repeats(s->job, i)))
-				add(set, s, paper, &table[v], i);
+				add(set, s, request, &table[v], i);
 	}
 }

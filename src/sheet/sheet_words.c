@@ -53,8 +53,8 @@ static void code_basis(const struct part *p)
 	document_pair(p->d, "loads", "", "%s, %s", code_name(p->job->site.code),
 		      p->job->site.method == METHOD_LRFD ? "load and resistance factor design"
 							 : "allowable stress design");
-	document_pair(p->d, "wood", "",
-		      "National Design Specification for Wood Construction (NDS)");
+	document_pair(p->d, "wood", "", "National Design Specification for Wood Construction (NDS), %s edition",
+		      field_text(&p->f, p->job, &field_table[FIELD_SITE_NDS], 0));
 	fact(p, "risk category", FIELD_SITE_RISK_CATEGORY);
 	fact(p, "basic wind speed V", FIELD_SITE_WIND_SPEED);
 	fact(p, "wind exposure", FIELD_SITE_EXPOSURE);
@@ -94,6 +94,7 @@ static void array(const struct part *p)
 	const struct result *r = p->r;
 	const double area = (r->array.x1 - r->array.x0) * (r->array.y1 - r->array.y0);
 	const double plane = r->plane_length * r->plane_slope;
+	const bool hip = p->job->building.form == FORM_HIP;
 
 	document_add(p->d, BLOCK_HEADING, 1, "Collectors and how they are held");
 	document_pairs(p->d);
@@ -112,13 +113,13 @@ static void array(const struct part *p)
 	document_pair(p->d, "array", "", "%s by %s, %s",
 		      show_tape(&p->f, r->array.x1 - r->array.x0),
 		      show_tape(&p->f, r->array.y1 - r->array.y0), show(&p->f, area, UNIT_FT2));
-	if (plane > 0 && p->job->building.form != FORM_HIP)
+	if (plane > 0 && !hip)
 		document_pair(p->d, "share of this roof plane", "", "%s",
 			      show_factor(&p->f, area / plane, 2));
-	document_pair(p->d, "clear", "",
-		      "%s to the eave, %s to the ridge, %s to the left rake, %s to the right rake",
+	document_pair(p->d, "clear", "", "%s to the eave, %s to the ridge, %s to the left %s, %s to the right one",
 		      show_tape(&p->f, r->array_to_eave), show_tape(&p->f, r->array_to_ridge),
-		      show_tape(&p->f, r->array_to_left), show_tape(&p->f, r->array_to_right));
+		      show_tape(&p->f, r->array_to_left), hip ? "end of the eave" : "rake",
+		      show_tape(&p->f, r->array_to_right));
 	if (r->passes > 0)
 		document_pair(p->d, "attachments", "", "%d on %d lines", p->pass->attachments,
 			      p->pass->lines);
@@ -172,7 +173,7 @@ void words_basis(const struct sheet *s, struct document *d)
 
 static void box(struct document *d, const char *text)
 {
-	document_add(d, BLOCK_BULLET, 0, "[   ]  %s", text);
+	document_add(d, BLOCK_BULLET, 1, "%s", text);
 }
 
 static void check_screws(const struct sheet *s, struct document *d)
@@ -180,13 +181,25 @@ static void check_screws(const struct sheet *s, struct document *d)
 	const struct job_fastener *k = &s->job->fastener;
 
 	box(d, document_text(
-		       d, "Screws: %d in each foot, %s by %s, at least %s of thread in the rafter.",
-		       k->count, sheet_size(s, k->diameter), sheet_size(s, k->length),
-		       sheet_size(s, s->r->fastener.p_t)));
+		       d, "Screws: %d in each foot, %s by %s, at least %s of thread in the %s.",
+		       k->count, sheet_shank(s, k->diameter), sheet_size(s, k->length),
+		       sheet_size(s, s->r->fastener.p_t), s->r->block.feet > 0 ? "rafter or block" : "rafter"));
 	box(d, "From the attic: no screw beside its rafter or through its side, no split along the "
 	       "grain, no light, no stain.");
 	box(d, "Screws tight to the torque that the maker of the foot gives; none spun out, none "
 	       "broken.");
+}
+
+static void check_blocks(const struct sheet *s, struct document *d)
+{
+	const struct block_result *b = &s->r->block;
+
+	box(d, document_text(d, "Blocks: %d of %s %s, %s %s, tight between their rafters, upper faces flush, %s; none "
+			     "split.",
+			     b->feet, b->size, b->flat ? "flat" : "on edge", b->species, b->grade,
+			     b->hanger ? "each end in its hanger"
+				       : document_text(d, "%d common nails %s in each end", b->rows * b->columns,
+						       sheet_block_nail(s))));
 }
 
 static void check_holds(const struct sheet *s, struct document *d)
@@ -210,6 +223,8 @@ static void check_holds(const struct sheet *s, struct document *d)
 			     "assumed; none cut, notched, split or rotten.",
 			     show_tape(&s->f, s->job->framing.breadth),
 			     show_tape(&s->f, s->job->framing.depth)));
+	if (s->r->block.feet > 0)
+		check_blocks(s, d);
 	if (sheet_has_screw(s->job))
 		check_screws(s, d);
 	else
@@ -231,8 +246,10 @@ void words_checklist(const struct sheet *s, struct document *d)
 	    "Instructions and listings of collector, foot, rail, clamp and flashing are on site.");
 	check_holds(s, d);
 	document_add(d, BLOCK_HEADING, 1, "Water");
-	box(d, document_text(d, "Covering is %s, in %d layer%s, sound.", s->job->roof.covering,
-			     s->job->roof.layers, s->job->roof.layers == 1 ? "" : "s"));
+	box(d, document_text(d, "Covering is %s, %s, sound.", s->job->roof.covering,
+			     s->job->roof.layers > 1
+				     ? document_text(d, "laid %d times over", s->job->roof.layers)
+				     : "with no older one below it"));
 	if (isnan(s->job->roof.course_exposure)) {
 		box(d, "Each flashing is joined to the covering as the notes and the covering's maker "
 		       "say; water from above has a free way past it; sealant is nowhere the only "
@@ -248,7 +265,7 @@ void words_checklist(const struct sheet *s, struct document *d)
 	if (s->job->pipes > 0) {
 		box(d, "Pipes: sleeve, boot for the temperature, rain cap, insulation whole and "
 		       "covered from the sun; the sensor's cable flashed too.");
-		box(d, "No bare copper on aluminium or zinc; no runoff from copper onto them.");
+		box(d, "No bare copper on aluminum or zinc; no runoff from copper onto them.");
 	}
 	box(d, "Water test done from the lowest course upward, somebody in the attic; result "
 	       "written down.");
@@ -257,7 +274,7 @@ void words_checklist(const struct sheet *s, struct document *d)
 	       "does not allow; rail joints as the maker allows.");
 	box(d, "Paths and distances to the roof's edges are as drawn; vents, valves and chimneys "
 	       "keep their clearances.");
-	box(d, "Strengthening, if any was asked for, is built as drawn, its ends fastened.");
+	box(d, "Strengthening, if the engineer asked for any, is built as the engineer drew it.");
 	document_add(d, BLOCK_HEADING, 1, "Afterwards");
 	box(d, "Owner shown where the feet are, and told: look in the attic after the first storm, "
 	       "check the clamps once a year, clear leaves.");

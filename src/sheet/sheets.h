@@ -15,7 +15,10 @@ struct sheet_page {
 	const char *name;
 	struct document *document; /* or */
 	struct drawing *drawing;
+	struct drawing *narrow; /* the same for a telephone's screen; NULL: not asked for */
 	bool with_seal;
+	int first_page; /* of the PDF; set by sheets_write_pdf */
+	bool apart; /* on pages of its own: it is taken to the roof, or sealed */
 };
 
 struct sheet_set {
@@ -26,6 +29,7 @@ struct sheet_set {
 
 struct sheet_request {
 	enum paper paper;
+	bool screen; /* drawings are composed for a telephone too */
 	const struct prices *prices;       /* NULL: none */
 	struct flashing_request *flashing; /* of the notes */
 	long long date;                    /* of the file, seconds since 1970; negative: none */
@@ -43,9 +47,11 @@ bool sheet_view_known(const char *word);
 /* False if the job has nothing to draw there. */
 bool sheet_view_exists(const struct sheet *s, const char *word);
 /* Adds that drawing, or all of the set one after the other; pipes that are alike only once. */
-void sheet_view_add(struct sheet_set *set, const struct sheet *s, enum paper paper,
-		    const char *word);
-void sheet_views_add(struct sheet_set *set, const struct sheet *s, enum paper paper);
+void sheet_view_add(struct sheet_set *set, const struct sheet *s,
+		    const struct sheet_request *request, const char *word);
+void sheet_views_add(struct sheet_set *set, const struct sheet *s,
+		     const struct sheet_request *request);
+struct sheet_room sheet_room_of(enum paper paper, bool landscape);
 /* One page to take up the ladder. */
 bool sheets_build_field(struct sheet_set *set, const struct sheet *s,
 			const struct sheet_request *request);
@@ -63,5 +69,7 @@ void words_basis(const struct sheet *s, struct document *d);
 void words_checklist(const struct sheet *s, struct document *d);
 void words_cautions(const struct sheet *s, struct document *d);
 void words_field(const struct sheet *s, struct document *d);
+/* flashing_steps.c: part of it. */
+void words_flashing(const struct sheet *s, struct document *d);
 
 #endif

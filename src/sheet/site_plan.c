@@ -7,6 +7,7 @@
 #include "sheet/site_words.h"
 
 #define ROUND (16 * MM) /* for dimensions, all round the house and its lines */
+#define ROUND_NARROW (12 * MM)
 
 static bool on_end(const struct sheet *s)
 {
@@ -67,23 +68,71 @@ static struct rectangle bounds(const struct place *p)
 	return r;
 }
 
+static void set_view(struct place *p, struct scale scale, struct view view)
+{
+	p->plan = (struct plan){.s = p->s,
+				.d = p->d,
+				.view = view,
+				.scale = scale,
+				.size = site_text(p),
+				.room = p->room};
+	drawing_view(p->d, view);
+	drawing_set_main_view(p->d, view);
+}
+
+static void name(const struct place *p)
+{
+	drawing_set_title(p->d, "House and place",
+			  sheet_text(p->s, "%s, scale %s. %s", p->s->job->title, p->plan.scale.text,
+				     sheet_verdict(p->s)));
+}
+
+/* Further room at the left or below for what a short distance to a property line there is called:
+   beyond that line, before the house's own dimension. */
+static double line_room(const struct place *p, enum side side)
+{
+	return isnan(p->line[side]) ? 0 : 10 * MM;
+}
+
+/* Under the words above it, as wide as the room; the y below it and its dimensions. */
+static double open_view_narrow(struct place *p)
+{
+	const struct rectangle r = bounds(p);
+	const double w = r.x1 - r.x0, h = r.y1 - r.y0, left = ROUND_NARROW + line_room(p, LEFT),
+		     room = p->room.width - 2 * NARROW_MARGIN - left - ROUND_NARROW;
+	const struct scale scale =
+		scale_on_screen(p->s, scale_for_plan(p->s, w, h, room, p->room.height / 4));
+	const double k = 1 / scale.ratio;
+
+	set_view(p, scale, (struct view){{0, 0}, k, 0});
+	name(p);
+	/* no dimension stands above the house */
+	const double y = site_words_above(p) - 5 * MM;
+
+	set_view(p, scale,
+		 (struct view){{NARROW_MARGIN + left + (room - w * k) / 2 - r.x0 * k, y - r.y1 * k},
+			       k,
+			       0});
+	return y - h * k - line_room(p, BELOW) - ROUND_NARROW;
+}
+
 static void open_view(struct place *p)
 {
 	const struct rectangle r = bounds(p);
-	const double w = r.x1 - r.x0, h = r.y1 - r.y0;
-	const double room_x = drawing_width(p->d) - 2 * SITE_MARGIN - PLAN_LEGEND_WIDTH - 2 * ROUND,
-		     room_y = drawing_height(p->d) - 2 * SITE_MARGIN - 2 * ROUND;
+	const double w = r.x1 - r.x0, h = r.y1 - r.y0, left = ROUND + line_room(p, LEFT),
+		     below = ROUND + line_room(p, BELOW);
+	const double room_x = drawing_width(p->d) - 2 * SITE_MARGIN - PLAN_LEGEND_WIDTH - left -
+			      ROUND,
+		     room_y = drawing_height(p->d) - 2 * SITE_MARGIN - below - ROUND;
 	const struct scale scale = scale_for_plan(p->s, w, h, room_x, room_y);
 	const double k = 1 / scale.ratio;
-	const struct view view = {{SITE_MARGIN + ROUND + (room_x - w * k) / 2 - r.x0 * k,
-				   SITE_MARGIN + ROUND + (room_y - h * k) / 2 - r.y0 * k},
+	const struct view view = {{SITE_MARGIN + left + (room_x - w * k) / 2 - r.x0 * k,
+				   SITE_MARGIN + below + (room_y - h * k) / 2 - r.y0 * k},
 				  k,
 				  0};
 
-	p->plan = (struct plan){
-		.s = p->s, .d = p->d, .view = view, .scale = scale, .size = SITE_TEXT};
-	drawing_view(p->d, view);
-	drawing_set_main_view(p->d, view);
+	set_view(p, scale, view);
+	name(p);
 }
 
 static void line(const struct place *p, enum drawing_layer layer, double x0, double y0, double x1,
@@ -120,6 +169,15 @@ static void ridges(const struct place *p)
 	     on_end(p->s) ? h - left.y : right.y);
 }
 
+/* Thin: at this scale there is no room for two lines between two collectors. */
+static void collector(const struct place *p, const struct rectangle *r, double c)
+{
+	const struct point at[] = {
+		{r->x0, r->y0 * c}, {r->x1, r->y0 * c}, {r->x1, r->y1 * c}, {r->x0, r->y1 * c}};
+
+	drawing_shape(p->d, LAYER_COLLECTOR, 0.18 * MM, FILL_WHITE, at, 4);
+}
+
 static void plane(const struct place *p)
 {
 	const struct result *r = p->s->r;
@@ -131,9 +189,7 @@ static void plane(const struct place *p)
 	if (seen.n > 2)
 		drawing_shape(p->d, LAYER_THIN, 0, FILL_LIGHT, seen.at, seen.n);
 	for (int i = 0; i < r->collectors; i++)
-		drawing_rectangle(p->d, LAYER_COLLECTOR, FILL_WHITE, r->collector[i].x0,
-				  r->collector[i].y0 * c, r->collector[i].x1,
-				  r->collector[i].y1 * c);
+		collector(p, &r->collector[i], c);
 }
 
 static void house(const struct place *p)
@@ -184,37 +240,65 @@ static void property_lines(const struct place *p)
 		if (isnan(p->line[i]))
 			continue;
 		drawing_line_as(p->d, LAYER_FRAME, 0.5 * MM, DASH_DASH_DOT, from, to);
-		dimension_between(p->d, a, e, 0, distance(p, (enum side)i, given[i]));
+		dimension_between_as(p->d, a, e, 0, site_text(p),
+				     distance(p, (enum side)i, given[i]));
 	}
+}
+
+/* With its words where they fit on the line. */
+static const char *wall_to_wall(const struct place *p, double m)
+{
+	const char *tape = sheet_tape(p->s, m), *words = sheet_text(p->s, "%s wall to wall", tape);
+
+	return sheet_width(p->s, words, site_text(p)) + 3 * MM < m * p->plan.view.scale ? words
+											: tape;
+}
+
+/* How far beyond the property line its distance is written; 0 where it fits on the way there. */
+static double overshoot(const struct place *p, enum side side, double given)
+{
+	if (isnan(p->line[side]))
+		return 0;
+	const double wide = sheet_width(p->s, distance(p, side, given), site_text(p)) + 4 * MM;
+
+	return wide > p->line[side] * p->plan.view.scale ? wide : 0;
 }
 
 static void dimensions(const struct place *p)
 {
+	const struct job_building *b = &p->s->job->building;
 	const struct rectangle r = bounds(p), *w = &p->walls;
-	const double k = p->plan.view.scale, below = (w->y0 - r.y0) * k + 8 * MM,
-		     left = (w->x0 - r.x0) * k + 8 * MM;
+	const double k = p->plan.view.scale,
+		     below = (w->y0 - r.y0) * k +
+			     fmax(8 * MM, 4 * MM + overshoot(p, BELOW, b->line_below)),
+		     left = (w->x0 - r.x0) * k +
+			    fmax(8 * MM, 4 * MM + overshoot(p, LEFT, b->line_left));
 
-	dimension_between(p->d, (struct point){w->x0, w->y0}, (struct point){w->x1, w->y0}, -below,
-			  sheet_text(p->s, "%s wall to wall", sheet_tape(p->s, w->x1 - w->x0)));
-	dimension_between(p->d, (struct point){w->x0, w->y0}, (struct point){w->x0, w->y1}, left,
-			  sheet_text(p->s, "%s wall to wall", sheet_tape(p->s, w->y1 - w->y0)));
+	dimension_between_as(p->d, (struct point){w->x0, w->y0}, (struct point){w->x1, w->y0},
+			     -below, site_text(p), wall_to_wall(p, w->x1 - w->x0));
+	dimension_between_as(p->d, (struct point){w->x0, w->y0}, (struct point){w->x0, w->y1}, left,
+			     site_text(p), wall_to_wall(p, w->y1 - w->y0));
 }
 
-struct drawing *site_plan_draw(const struct sheet *s, double width, double height)
+struct drawing *site_plan_draw(const struct sheet *s, struct sheet_room room)
 {
-	struct drawing *d = drawing_create(s->lettering, width, height, NULL);
+	struct drawing *d = drawing_create(s->lettering, room.width, room.height, NULL);
+	double low = 0;
 
 	if (!d)
 		return NULL;
 	struct place p = place_of(s, d);
 
-	open_view(&p);
-	drawing_set_title(d, "House and place",
-			  sheet_text(s, "%s, scale %s. %s", s->job->title, p.plan.scale.text,
-				     sheet_verdict(s)));
+	p.room = room;
+	if (room.narrow)
+		low = open_view_narrow(&p);
+	else
+		open_view(&p);
 	house(&p);
 	property_lines(&p);
 	dimensions(&p);
+	if (room.narrow)
+		return drawing_cut(d, site_words_below(&p, low) - NARROW_MARGIN, NULL);
 	site_words(&p);
 	return d;
 }

@@ -8,6 +8,6 @@
 #include "sheet/sheet.h"
 
 /* NULL when memory ran out. */
-struct drawing *site_plan_draw(const struct sheet *s, double width, double height);
+struct drawing *site_plan_draw(const struct sheet *s, struct sheet_room room);
 
 #endif

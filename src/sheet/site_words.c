@@ -6,10 +6,19 @@
 #include "report/caution.h"
 #include "report/field_value.h"
 
+double site_text(const struct place *p)
+{
+	return p->room.narrow ? p->room.least : SITE_TEXT;
+}
+
+static double words_width(const struct place *p)
+{
+	return p->room.narrow ? p->room.width - 2 * NARROW_MARGIN : PLAN_LEGEND_WIDTH - 2 * MM;
+}
+
 static double say(const struct place *p, struct point at, const char *text)
 {
-	return sheet_paragraph(p->s, p->d, at, PLAN_LEGEND_WIDTH - 2 * MM, SITE_TEXT, text) -
-	       0.4 * SITE_TEXT;
+	return sheet_paragraph(p->s, p->d, at, words_width(p), site_text(p), text) - 0.4 * site_text(p);
 }
 
 static double fact(const struct place *p, struct point at, const char *name, enum field_id id)
@@ -72,22 +81,45 @@ static double facts(const struct place *p, struct point at)
 	return say(p, at, lines_words(p));
 }
 
-void site_words(const struct place *p)
+/* Title, scale bar, north; the y below them. */
+static double above(const struct place *p, struct point at)
 {
 	const struct lettering_spec big = {3.2 * MM, true, ANCHOR_LEFT, ANCHOR_TOP, 0, false};
-	struct point at = {drawing_width(p->d) - SITE_MARGIN - PLAN_LEGEND_WIDTH,
-			   drawing_height(p->d) - SITE_MARGIN};
 
 	drawing_view(p->d, VIEW_PAPER);
 	drawing_text(p->d, LAYER_TEXT, at, big, drawing_title(p->d));
 	at.y = say(p, (struct point){at.x, at.y - 6 * MM},
 		   sheet_text(p->s, "Scale %s. %s", p->plan.scale.text, sheet_unit_note(p->s))) -
 	       2 * MM;
-	at.y = plan_scale_and_north(&p->plan, at, PLAN_LEGEND_WIDTH);
+	return plan_scale_and_north(&p->plan, at, words_width(p) + 2 * MM);
+}
+
+/* Verdict, facts of the place, caution; the y below them. */
+static double below(const struct place *p, struct point at)
+{
+	drawing_view(p->d, VIEW_PAPER);
 	at.y = say(p, at,
 		   sheet_text(p->s, "%s. Job %s: %s", sheet_verdict(p->s), p->s->fingerprint,
 			      p->s->job->title));
 	at.y = facts(p, at);
-	sheet_paragraph(p->s, p->d, at, PLAN_LEGEND_WIDTH - 2 * MM, 0.8 * SITE_TEXT,
-			caution_result);
+	return sheet_paragraph(p->s, p->d, at, words_width(p), fmax(0.8 * site_text(p), p->room.least),
+			       caution_result);
+}
+
+void site_words(const struct place *p)
+{
+	const double x = drawing_width(p->d) - SITE_MARGIN - PLAN_LEGEND_WIDTH;
+	const double y = above(p, (struct point){x, drawing_height(p->d) - SITE_MARGIN});
+
+	below(p, (struct point){x, y});
+}
+
+double site_words_above(const struct place *p)
+{
+	return above(p, (struct point){NARROW_MARGIN, p->room.height - NARROW_MARGIN});
+}
+
+double site_words_below(const struct place *p, double y)
+{
+	return below(p, (struct point){NARROW_MARGIN, y});
 }

@@ -6,7 +6,7 @@
 #include "sheet/plan.h"
 
 #define SITE_MARGIN (3 * MM)
-#define SITE_TEXT (2.2 * MM)
+#define SITE_TEXT (2.5 * MM) /* capitals of 1.8 mm, as on the plans */
 
 enum side { BELOW, BEHIND, LEFT, RIGHT, SIDES };
 
@@ -14,12 +14,19 @@ enum side { BELOW, BEHIND, LEFT, RIGHT, SIDES };
 struct place {
 	const struct sheet *s;
 	struct drawing *d;
+	struct sheet_room room;
 	struct plan plan; /* for scale bar and north */
 	struct rectangle roof, walls;
 	double line[SIDES];    /* from the wall, as drawn; NAN: not given */
 	bool shortened[SIDES]; /* farther away than is drawn */
 };
 
+/* Size of its letters. */
+double site_text(const struct place *p);
+/* The column of a sheet. */
 void site_words(const struct place *p);
+/* Of a narrow room: what stands above the house, and below it from y down; the y below them. */
+double site_words_above(const struct place *p);
+double site_words_below(const struct place *p, double y);
 
 #endif

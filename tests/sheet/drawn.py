@@ -226,7 +226,7 @@ def steel(program, examples):
     d = Drawing(program, examples / "ridge-metal-si.xml", "attachment", "roof.covering=metal-exposed-fastener",
                 "framing.kind=steel", "fastener.kind=sheet-screw", "fastener.steel-thickness=1.9 mm", "mount.seat=on-deck",
                 "fastener.diameter=6.3 mm", "fastener.length=38 mm", "fastener.count=4", "fastener.spacing=25 mm")
-    expect("steel purlin or joist" in d.text and "1.9 mm" in d.text and "rafter" not in d.text, "steel: words")
+    expect("steel joist" in d.text and "up the slope, as on the plan" in d.text and "1.9 mm" in d.text and "rafter" not in d.text, "steel: words")
     flanges = [p for p, fill in d.paths["MATERIAL"] if fill == "#000" and len(p) == 4 and
                abs(side(p[1], p[2]) - 0.0019) < 3e-6 * d.scale and side(p[0], p[1]) > 0.2]
     expect(len(flanges) == 2, f"steel: {len(flanges)} flanges of 1.9 mm")
