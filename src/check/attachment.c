@@ -308,6 +308,9 @@ static void every_case(struct context *c, struct attachment *a, const struct che
 			struct load_case l = { &list[j].k[i], list[j].holds, list[j].records, -1, loaded_area(a) };
 			const int end = last_snow(c, a, l.k);
 
+			/* who looks for one case alone need not look at those of another name */
+			if (target && l.k->text != target->combination)
+				continue;
 			for (l.snow = l.k->S > 0 ? 0 : -1; l.snow < end; l.snow++) {
 				if (target)
 					memset(a->check, 0, sizeof a->check);

@@ -36,7 +36,7 @@ static double built_up(const struct context *c)
 
 static void prepare(struct context *c, const struct job *job, struct result *r)
 {
-	memset(c, 0, offsetof(struct context, blown));
+	memset(c, 0, CONTEXT_CLEARED);
 	c->job = job;
 	c->r = r;
 	c->theta = job->roof.pitch;
@@ -82,19 +82,22 @@ static bool walk(struct context *c, const struct zone_spacing zone[ZONE_COUNT], 
 	int bays = widest_bay(c);
 
 	while (bays > 0) {
-		layout_plan(c, zone, bays, &trial);
+		/* the first is kept in any case */
+		struct layout *const at = found ? &trial : layout;
+
+		layout_plan(c, zone, bays, at);
 		c->r->remarks = said;
-		pass_run(c, &trial, pass);
+		pass_run(c, at, pass);
 		/* what differs in the last bits alone is no better: the layout of fewer feet stays */
 		kept = !found || pass->holds || pass->ratio < best * (1 - 1e-12);
-		if (kept) {
-			found = true;
-			best = pass->ratio;
+		if (kept && found)
 			*layout = trial;
-		}
+		if (kept)
+			best = pass->ratio;
+		found = true;
 		if (pass->holds || isfinite(c->job->mount.spacing))
 			break;
-		bays = trial.widest < bays ? trial.widest : bays - 1;
+		bays = at->widest < bays ? at->widest : bays - 1;
 	}
 	return kept;
 }

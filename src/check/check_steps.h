@@ -16,7 +16,9 @@
 	S(step_rail_line_load)        \
 	S(step_rack_upper)            \
 	S(step_fastener_rows_room)    \
-	S(step_tributary_area)
+	S(step_tributary_area)        \
+	S(step_rafter_wind_area)      \
+	S(step_rafter_line_load)
 
 #define S(name) extern const struct step name;
 CHECK_STEPS(S)

@@ -3,6 +3,8 @@
 #ifndef RP_CHECK_CONTEXT_H
 #define RP_CHECK_CONTEXT_H
 
+#include <stddef.h>
+
 #include "check/result.h"
 #include "load/asce7_tilted.h"
 #include "load/loading_code.h"
@@ -57,9 +59,9 @@ struct coefficient_memo {
 /* Wind on a piece of a rafter's strip, likewise. */
 #define STRIP_MEMO 512
 struct strip_memo {
-	bool set, lift, missing, matters, overhang;
+	bool lift, missing, matters, overhang;
 	enum wind_curve curve;
-	int rafter;
+	int column;
 	double y0, y1, length, p;
 };
 
@@ -69,7 +71,7 @@ struct strip_memo {
 struct wind_memo {
 	bool lift, under, missing, matters;
 	enum wind_curve curve;
-	int rafter, pieces;
+	int column, pieces;
 	double start, length, share;
 	double from, to[WIND_PIECES], w[WIND_PIECES]; /* on plan, m; Pa */
 };
@@ -97,8 +99,8 @@ struct rafter_mesh {
 #define BEFORE_SPANS 8
 struct before_memo {
 	enum wind_curve curve;
-	int rafter, spans;
-	double start[BEFORE_SPANS]; /* of each span, on plan, m */
+	int column, spans;
+	double run, start[BEFORE_SPANS], length[BEFORE_SPANS]; /* of the roof there, of each span, on plan, m */
 	bool whole, low_loaded, high_loaded, missing, matters;
 	struct {
 		double dead, live, snow, moment; /* N m */
@@ -192,7 +194,8 @@ struct context {
 	enum effort effort;
 
 	struct coefficient_memo memo[COEFFICIENT_MEMO];
-	struct strip_memo strip[STRIP_MEMO];
+	bool columns_known;
+	unsigned char column[RAFTER_MAX]; /* of each rafter, the first with the same wind (rafter_wind.c) */
 	int lumbers;
 	double duration[LUMBER_MEMO];
 	struct lumber_values adjusted[LUMBER_MEMO];
@@ -208,12 +211,17 @@ struct context {
 	bool couple_unknown;                 /* a standoff's couple met no known lever arm */
 	double Cg;                           /* group factor of the screws of a foot */
 
+	bool strip_known[STRIP_MEMO], blown_known[WIND_MEMO], before_known[BEFORE_MEMO];
+
 	/* From here on nothing is cleared beforehand: the flags say what is known. */
-	bool blown_known[WIND_MEMO], before_known[BEFORE_MEMO];
 	struct wind_memo blown[WIND_MEMO];
+	struct strip_memo strip[STRIP_MEMO];
 	struct before_memo before[BEFORE_MEMO];
 	struct rafter_mesh mesh[MESH_MEMO];
 };
+
+/* What stands behind is large and rarely used whole: clearing it would cost more than a look-up saves. */
+#define CONTEXT_CLEARED offsetof(struct context, blown)
 
 void remark_add(struct result *r, enum remark_id id, const double value[3], const char *const text[3]);
 

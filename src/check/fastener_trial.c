@@ -50,7 +50,7 @@ static void lumber(const struct fastener_question *q, struct context *c)
 static void context_of(const struct fastener_question *q, struct check_workspace *w,
 		       struct context *c)
 {
-	memset(c, 0, sizeof *c);
+	memset(c, 0, CONTEXT_CLEARED);
 	c->job = &w->job;
 	c->r = &w->result;
 	c->lrfd = q->lrfd;

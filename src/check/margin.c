@@ -217,7 +217,8 @@ void margin_find(const struct job *job, struct check_workspace *w, struct margin
 	*out = (struct margin){.rated = false};
 	w->job = *job;
 	check_run_plain(&w->job, &w->result);
-	if (r->passes == 0 || !r->pass[r->judged].complete)
+	/* a ratio of 0 is that of a layout with nothing to hold it against */
+	if (r->passes == 0 || !r->pass[r->judged].complete || !(r->pass[r->judged].ratio > 0))
 		return;
 	const struct pass *p = &r->pass[r->judged];
 	const bool curves = r->passes == 2;

@@ -55,7 +55,7 @@ struct growth {
 };
 
 struct margin {
-	bool rated; /* false: the check ends before any layout */
+	bool rated; /* false: the check ends before any layout, or finds nothing to hold it against */
 	bool holds;
 	double ratio; /* of the layout as it stands */
 	enum check_id governs;

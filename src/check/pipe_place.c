@@ -156,7 +156,8 @@ static void set_site(struct site *s, const struct job *job, const struct result 
 {
 	const double D = isfinite(pipe->insulated_diameter) ? pipe->insulated_diameter : pipe->diameter;
 
-	memset(s, 0, sizeof *s);
+	memset(&s->c, 0, CONTEXT_CLEARED);
+	memset(&s->joint, 0, sizeof s->joint);
 	s->c.job = job;
 	s->c.r = (struct result *)r; /* only read */
 	s->c.theta = job->roof.pitch;

@@ -13,6 +13,7 @@
 #include "check/rafter_extra.h"
 #include "check/rafter_span.h"
 #include "check/rafter_whole.h"
+#include "check/wind_rule.h"
 #include "load/triggers.h"
 
 #define PLACE_MAX BEFORE_SPANS
@@ -59,7 +60,7 @@ static void rate_before(struct context *c, const struct pass *pass, const struct
 	}
 	forget_spans(c, check);
 	if (whole)
-		rafter_whole_rate(c, pass, m->rafter, false, check, NULL, NULL, CHECK_COUNT, NULL);
+		rafter_whole_rate(c, pass, place->rafter, false, check, NULL, NULL, CHECK_COUNT, NULL);
 	m->checks = 0;
 	for (int i = 0; i < (int)CHECK_COUNT; i++)
 		if (check[i].rated) {
@@ -69,28 +70,37 @@ static void rate_before(struct context *c, const struct pass *pass, const struct
 		}
 }
 
-/* The same, worked out once: a search asks for it with every layout. */
+static bool same(double a, double b)
+{
+	return !(a < b) && !(a > b);
+}
+
+/* The same, worked out once: neighbours stand alike, and a search asks for it with every layout. */
 static const struct before_memo *before(struct context *c, const struct pass *pass, int rafter,
                                         const struct rafter_place *place, int places, const struct rafter_whole *whole)
 {
-	const int slot = (rafter * 2 + (int)c->curve) % BEFORE_MEMO;
+	const int column = rafter_column(c, rafter), slot = (column * 2 + (int)c->curve) % BEFORE_MEMO;
+	const double run = plane_run_at(c, c->r->frame_x[rafter]);
 	struct before_memo *m = &c->before[slot];
 	const bool missing = c->coefficient_missing, matters = c->curve_matters;
-	bool known = c->before_known[slot] && m->rafter == rafter && m->curve == c->curve && m->spans == places &&
+	bool known = c->before_known[slot] && m->column == column && same(m->run, run) && m->curve == c->curve && m->spans == places &&
 	             m->whole == (whole != NULL) &&
 	             (!whole || (m->low_loaded == whole->low_loaded && m->high_loaded == whole->high_loaded));
 
 	for (int i = 0; i < places && known; i++)
-		known = !(m->start[i] < place[i].start) && !(m->start[i] > place[i].start);
+		known = same(m->start[i], place[i].start) && same(m->length[i], place[i].length);
 	if (!known) {
-		m->rafter = rafter;
+		m->column = column;
+		m->run = run;
 		m->curve = c->curve;
 		m->spans = places;
 		m->whole = whole != NULL;
 		m->low_loaded = whole && whole->low_loaded;
 		m->high_loaded = whole && whole->high_loaded;
-		for (int i = 0; i < places; i++)
+		for (int i = 0; i < places; i++) {
 			m->start[i] = place[i].start;
+			m->length[i] = place[i].length;
+		}
 		c->coefficient_missing = c->curve_matters = false;
 		rate_before(c, pass, place, whole != NULL, m);
 		m->missing = c->coefficient_missing;

@@ -21,12 +21,17 @@ static double on_plan(const struct context *c, double y)
 	return y * c->cos_theta - c->job->building.eave_overhang;
 }
 
-static double tributary_width(const struct result *r, int i, double spacing)
+double rafter_width(const struct context *c, int i)
 {
+	const struct result *r = c->r;
+	const double spacing = c->job->framing.spacing;
 	const double left = i > 0 ? r->frame_x[i] - r->frame_x[i - 1] : spacing;
 	const double right = i + 1 < r->frames ? r->frame_x[i + 1] - r->frame_x[i] : spacing;
 
-	return (left + right) / 2;
+	const double width = (left + right) / 2;
+
+	/* a regular row of rafters carries alike: the last bits of their places do not count */
+	return at_most(width, spacing) && at_least(width, spacing) ? spacing : width;
 }
 
 bool rafter_on_tail(const struct context *c, const struct attachment *a)
@@ -67,7 +72,7 @@ int rafter_places(const struct context *c, const struct pass *pass, int rafter, 
 	/* a jack rafter ends at the hip */
 	const double span = run < plane_run(c) ? fmin(c->job->framing.span, fmax(run, M_PER_FT))
 	                                       : c->job->framing.span;
-	const double width = tributary_width(c->r, rafter, c->job->framing.spacing);
+	const double width = rafter_width(c, rafter);
 	int n = 0;
 
 	double start = 0, end;
@@ -84,8 +89,7 @@ int rafter_places(const struct context *c, const struct pass *pass, int rafter, 
 	return n;
 }
 
-/* Share of the rafter's width under the array. */
-static double covered_share(const struct context *c, const struct rafter_place *p)
+double rafter_covered(const struct context *c, const struct rafter_place *p)
 {
 	const double x = c->r->frame_x[p->rafter];
 	const double left = fmax(x - p->width / 2, c->r->array.x0), right = fmin(x + p->width / 2, c->r->array.x1);
@@ -237,7 +241,7 @@ static void add_strip(struct context *c, struct rafter_loads *l, const struct ra
 void rafter_load(struct context *c, const struct pass *pass, const struct rafter_place *place,
                  const struct rafter_case *k, struct rafter_loads *out)
 {
-	const double share = k->array ? covered_share(c, place) : 0;
+	const double share = k->array ? rafter_covered(c, place) : 0;
 	const struct load_combination *f = k->k;
 	const bool gaps_covered = at_most(c->job->collector.row_gap, limit_of(LIMIT_ROOM_TO_STAND));
 	const double dead = rafter_line_load_slope(NULL, c->job->roof.dead_load, place->width, c->theta);

@@ -33,9 +33,19 @@ struct rafter_loads {
 	struct rafter_point point[BEAM_LOAD_MAX / 2];
 };
 
+/* Of roof that a rafter carries, half way to its neighbours, m. */
+double rafter_width(const struct context *c, int rafter);
+/* Rafters with one number stand in the same zones and are equally wide: the wind on them is the same. */
+int rafter_column(struct context *c, int rafter);
 /* Wind on a piece of a rafter at factor 1: pressing, lifting, or lifting an overhang from below too; share of its width lies
    under the array. */
 const struct wind_memo *rafter_wind(struct context *c, const struct rafter_place *p, double share, bool lift, bool under);
+/* The worst of it on a piece that no collector covers, Pa, down positive; traces how it comes about. */
+double rafter_wind_tell(struct context *c, const struct rafter_place *p, double share, bool lift, struct trace *trace);
+/* Traces the line load of one case on such a piece (rafter_tell.c). */
+void rafter_tell_load(struct context *c, const struct rafter_place *p, const struct rafter_case *k, struct trace *trace);
+/* Share of the rafter's width under the array. */
+double rafter_covered(const struct context *c, const struct rafter_place *p);
 /* Spans of a rafter that carry feet, or the first if none do; returns how many. */
 int rafter_places(const struct context *c, const struct pass *pass, int rafter, struct rafter_place *out, int max);
 /* The next support above one at `start`, m from the wall: where the job says that one stands, else a span on. */

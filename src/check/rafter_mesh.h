@@ -46,6 +46,10 @@ bool rafter_stage_span(struct context *c, const struct pass *pass, const struct 
 bool rafter_stage_whole(struct context *c, const struct pass *pass, const struct rafter_whole *whole,
 			bool array, struct rafter_stage *s);
 
+/* Whether every load presses but in the cases that lift: roof, snow, people and wind down always do,
+   feet where no tilted rack pulls at them. */
+bool rafter_stage_presses(const struct rafter_stage *s);
+
 /* Solves one case: of a span; of a whole rafter, off and ice as in rafter_whole_load. */
 void rafter_stage_solve_span(struct context *c, struct rafter_stage *s, const struct rafter_case *k,
 			     struct rafter_forces *out, struct beam_pieces *pieces);

@@ -95,6 +95,7 @@ void rafter_show_span(struct inquiry *q, const struct rafter_case *k, const stru
 	finish(c, q->place.rafter, k, &b.beam, q->governs);
 	if (rafter_solve(&l->rafter, &f) && fabs(rafter_inner_moment(c, &f)) > 0)
 		c->r->rafter_beam.inner = rafter_inner_moment(c, &f);
+	rafter_tell_load(c, &q->place, k, q->trace);
 	if (q->governs != CHECK_RAFTER_DEFLECTION)
 		shown_beam_steps(&c->r->rafter_beam, q->trace);
 }
@@ -108,6 +109,7 @@ void rafter_show_whole(struct rating *q, const struct rafter_case *k, bool parti
 	if (!shown_beam_take(s, &b->beam))
 		return;
 	finish(c, q->rafter, k, &b->beam, q->governs);
+	rafter_tell_load(c, &q->whole.piece[q->whole.low_tail ? 1 : 0], k, q->trace);
 	if (partial)
 		s->snow = span_pattern_text(q->at, q->whole.pieces);
 	if (ice)

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "check/attachment.h"
+#include "check/rafter_case.h"
 #include "check/rafter_mesh.h"
 #include "check/rafter_show.h"
 
@@ -50,6 +51,12 @@ static void explain_case(struct inquiry *q, const struct rafter_case *load, cons
 	q->target = NULL;
 }
 
+/* Who looks for one case alone need not solve those of another name, nor what follows it. */
+static bool passed_over(const struct inquiry *q, const char *name)
+{
+	return q->trace && (!q->target || q->target->combination != name);
+}
+
 static void one(struct inquiry *q, const struct load_combination *k, double roof_snow, int snow_case, bool lift, int quake)
 {
 	const struct rafter_case load = { .k = k, .roof_snow = roof_snow, .snow_case = snow_case, .lift = lift,
@@ -57,7 +64,7 @@ static void one(struct inquiry *q, const struct load_combination *k, double roof
 	struct rafter_forces f;
 	struct beam_pieces pieces;
 
-	if (!solve(q, &load, &f, &pieces))
+	if (passed_over(q, k->text) || !solve(q, &load, &f, &pieces))
 		return;
 	if (!lift)
 		q->moment = fmax(q->moment, f.sagging.value);
@@ -75,7 +82,7 @@ static double alone(struct inquiry *q, const char *name, double D, double S, dou
 	struct rafter_forces f;
 	struct beam_pieces pieces;
 
-	if (!solve(q, &load, &f, &pieces))
+	if (passed_over(q, name) || !solve(q, &load, &f, &pieces))
 		return 0;
 	if (!deflection)
 		return f.sagging.value;
@@ -99,21 +106,6 @@ static double alone(struct inquiry *q, const char *name, double D, double S, dou
 	return f.sagging.value;
 }
 
-/* Snow on the bare roof in case i: with the array as the code's case has it, before it balanced and leeward only. */
-static int snow_cases(const struct inquiry *q)
-{
-	return q->array ? q->c->snow.cases : 2;
-}
-
-static double roof_snow(const struct inquiry *q, int i)
-{
-	const struct snow_loads *s = &q->c->snow;
-
-	if (!q->array)
-		return i == 0 ? s->ps_before : s->leeward_before;
-	return s->snow[i].roof + s->snow[i].surcharge; /* surcharge over the whole span: safe side */
-}
-
 /* The array shakes with the house, toward the eave and toward the ridge. */
 static void ask_quake(struct inquiry *q)
 {
@@ -125,8 +117,8 @@ static void ask_quake(struct inquiry *q)
 
 			if (k->S <= 0)
 				one(q, k, 0, -1, false, way);
-			for (int s = 0; k->S > 0 && s < snow_cases(q); s++)
-				one(q, k, roof_snow(q, s), s, false, way);
+			for (int s = 0; k->S > 0 && s < rafter_snow_cases(c, q->array); s++)
+				one(q, k, rafter_roof_snow(c, s, q->array), s, false, way);
 		}
 }
 
@@ -136,20 +128,23 @@ void rafter_span_ask(struct inquiry *q)
 	struct rafter_stage stage;
 
 	q->stage = rafter_stage_span(q->c, q->pass, &q->place, q->array, &stage) ? &stage : NULL;
+	const bool more = q->stage && rafter_stage_presses(q->stage);
+
 	for (int i = 0; i < c->combinations; i++) {
 		const struct load_combination *k = &c->combination[i];
 
 		if (k->W > 0 && k->S <= 0 && k->Lr <= 0 && k->D < 1)
 			one(q, k, 0, -1, true, 0);
-		if (k->S <= 0)
+		if (k->S <= 0 && !rafter_case_outdone(c, i, -1, q->array, more))
 			one(q, k, 0, -1, false, 0);
-		for (int s = 0; k->S > 0 && s < snow_cases(q); s++)
-			one(q, k, roof_snow(q, s), q->array ? s : -1, false, 0);
+		for (int s = 0; k->S > 0 && s < rafter_snow_cases(c, q->array); s++)
+			if (!rafter_case_outdone(c, i, s, q->array, more))
+				one(q, k, rafter_roof_snow(c, s, q->array), q->array ? s : -1, false, 0);
 	}
 	ask_quake(q);
 	q->dead = alone(q, "D", 1, 0, 0, 0, -1, false);
 	q->live = alone(q, "Lr alone", 0, 0, 1, 0, -1, true);
-	for (int s = 0; s < snow_cases(q); s++)
-		q->snow = fmax(q->snow, alone(q, "S alone", 0, 1, 0, roof_snow(q, s), q->array ? s : -1, true));
+	for (int s = 0; s < rafter_snow_cases(c, q->array); s++)
+		q->snow = fmax(q->snow, alone(q, "S alone", 0, 1, 0, rafter_roof_snow(c, s, q->array), q->array ? s : -1, true));
 	q->stage = NULL;
 }

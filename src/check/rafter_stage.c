@@ -110,6 +110,20 @@ static void blow(struct context *c, const struct rafter_stage *s, bool lift, dou
 	}
 }
 
+bool rafter_stage_presses(const struct rafter_stage *s)
+{
+	const struct rafter_mesh *m = s->mesh;
+	bool presses = true;
+
+	for (int i = 0; i < s->feet; i++) {
+		const struct mesh_foot *f = &s->foot[i];
+
+		presses = presses && m->filled.normal + f->tip * m->filled.slope >= 0 &&
+			  m->snow.normal + f->tip * m->snow.slope >= 0 && f->p_down >= 0;
+	}
+	return presses;
+}
+
 static const double *wind_of(struct context *c, struct rafter_stage *s, bool lift)
 {
 	bool *const known = lift ? &s->lifts : &s->presses;

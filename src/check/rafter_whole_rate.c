@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "check/attachment.h"
+#include "check/rafter_case.h"
 #include "check/rafter_show.h"
 #include "check/rafter_whole_stress.h"
 #include "check/rafter_mesh.h"
@@ -31,6 +32,9 @@ static void one(struct rating *q, const struct rafter_case *k, const double off[
 	struct whole_beam b, shown;
 	struct beam_forces f;
 
+	/* who looks for one case alone need not solve those of another name, nor what follows it */
+	if (q->trace && (!q->target || q->target->combination != k->k->text))
+		return;
 	if (!solve(q, k, off, ice, &b, &f))
 		return;
 	rafter_whole_stresses(q, q->check, &b, &f, k);
@@ -64,27 +68,20 @@ static void patterns(struct rating *q, const struct rafter_case *k)
 	q->at = -1;
 }
 
-static double roof_snow(const struct rating *q, int i)
+/* at: of the combination among those without earthquake, else -1. */
+static void with_snow(struct rating *q, const struct load_combination *k, int at, int quake)
 {
-	const struct snow_loads *s = &q->c->snow;
-
-	if (!q->array)
-		return i == 0 ? s->ps_before : s->leeward_before;
-	return s->snow[i].roof + s->snow[i].surcharge;
-}
-
-static void with_snow(struct rating *q, const struct load_combination *k, int quake)
-{
-	const int cases = q->array ? q->c->snow.cases : 2;
+	const int cases = rafter_snow_cases(q->c, q->array);
 
 	for (int s = 0; s < cases; s++) {
 		const struct rafter_case load = {.k = k,
-						 .roof_snow = roof_snow(q, s),
+						 .roof_snow = rafter_roof_snow(q->c, s, q->array),
 						 .snow_case = q->array ? s : -1,
 						 .array = q->array,
 						 .quake = quake};
 
-		one(q, &load, NULL, 0);
+		if (at < 0 || !rafter_case_outdone(q->c, at, s, q->array, false))
+			one(q, &load, NULL, 0);
 		if (s == 0 && q->whole.supports > 2 && load.roof_snow > 0 &&
 		    !rafter_partial_spared(q->c))
 			patterns(q, &load);
@@ -114,7 +111,7 @@ static void tail_bows(struct rating *q)
 {
 	static const struct load_combination snow = {.text = "S alone", .S = 1, .CD = 1},
 					     live = {.text = "Lr alone", .Lr = 1, .CD = 1};
-	const int cases = q->array ? q->c->snow.cases : 2;
+	const int cases = rafter_snow_cases(q->c, q->array);
 
 	struct rafter_case load = {
 		.k = &live, .snow_case = -1, .array = q->array, .bow = true, .tails_only = true};
@@ -124,7 +121,7 @@ static void tail_bows(struct rating *q)
 	one(q, &load, NULL, 0);
 	load.k = &snow;
 	for (int s = 0; s < cases; s++) {
-		load.roof_snow = roof_snow(q, s);
+		load.roof_snow = rafter_roof_snow(q->c, s, q->array);
 		load.snow_case = q->array ? s : -1;
 		one(q, &load, NULL, 0);
 	}
@@ -156,7 +153,7 @@ void rafter_whole_rate(struct context *c, const struct pass *pass, int rafter, b
 		if (k->W > 0 && k->S <= 0 && k->Lr <= 0 && k->D < 1)
 			even(&q, k, true, 0);
 		if (k->S > 0)
-			with_snow(&q, k, 0);
+			with_snow(&q, k, i, 0);
 		else
 			even(&q, k, false, 0);
 	}
@@ -165,7 +162,7 @@ void rafter_whole_rate(struct context *c, const struct pass *pass, int rafter, b
 			const struct load_combination *k = &c->quake.combination[i];
 
 			if (k->S > 0)
-				with_snow(&q, k, way);
+				with_snow(&q, k, -1, way);
 			else
 				even(&q, k, false, way);
 		}

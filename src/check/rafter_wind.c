@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "check/attachment.h"
+#include "check/check_steps.h"
 #include "check/overhang.h"
 #include "check/wind_rule.h"
 
@@ -19,6 +20,36 @@ static double on_plan(const struct context *c, double y)
 static bool same_number(double a, double b)
 {
 	return !(a < b) && !(a > b);
+}
+
+/* Whether a border of a zone runs through this part of the roof other than straight along the eave. */
+static bool zones_change(const struct result *r, double x0, double x1)
+{
+	for (int i = 0; i < r->shapes; i++) {
+		const struct polygon *s = &r->shape[i].shape;
+
+		for (int v = 0; v < s->n; v++) {
+			const struct point a = s->at[v], b = s->at[(v + 1) % s->n];
+
+			if (!same_number(a.y, b.y) && fmax(a.x, b.x) > x0 && fmin(a.x, b.x) < x1)
+				return true;
+		}
+	}
+	return false;
+}
+
+/* Neighbours of one width, between which no zone begins or ends, have the same wind: it is worked out for the first. */
+int rafter_column(struct context *c, int rafter)
+{
+	for (int i = 0; i < c->r->frames && !c->columns_known; i++) {
+		const double *x = c->r->frame_x, w = rafter_width(c, i);
+		const bool alike = i > 0 && same_number(w, rafter_width(c, i - 1)) &&
+		                   !zones_change(c->r, x[i - 1] - w / 2, x[i] + w / 2);
+
+		c->column[i] = alike ? c->column[i - 1] : (unsigned char)i;
+	}
+	c->columns_known = true;
+	return c->column[rafter];
 }
 
 /* Worst pressure of the zones that this piece of the rafter's strip touches, Pa, down positive. */
@@ -51,18 +82,21 @@ static double strip_wind(struct context *c, const struct rafter_place *p, double
 /* The same, asked once: every load case asks for it again. */
 static double roof_wind(struct context *c, const struct rafter_place *p, double y0, double y1, bool lift, bool overhang)
 {
-	const unsigned slot = (unsigned)p->rafter * 67u + (unsigned)(y0 * 1024) * 31u + (unsigned)(y1 * 1024) * 7u + lift +
+	const int column = rafter_column(c, p->rafter);
+	const unsigned slot = (unsigned)column * 67u + (unsigned)(y0 * 1024) * 31u + (unsigned)(y1 * 1024) * 7u + lift +
 	                      2u * overhang;
+	bool *const known = &c->strip_known[slot % STRIP_MEMO];
 	struct strip_memo *m = &c->strip[slot % STRIP_MEMO];
 	const bool missing = c->coefficient_missing, matters = c->curve_matters;
 
-	if (!m->set || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || m->overhang != overhang ||
+	if (!*known || m->column != column || m->curve != c->curve || m->lift != lift || m->overhang != overhang ||
 	    !same_number(m->y0, y0) ||
 	    !same_number(m->y1, y1) || !same_number(m->length, p->length)) {
 		c->coefficient_missing = c->curve_matters = false;
 		const double pressure = strip_wind(c, p, y0, y1, lift, overhang);
 
-		*m = (struct strip_memo){ true, lift, c->coefficient_missing, c->curve_matters, overhang, c->curve, p->rafter, y0, y1,
+		*known = true;
+		*m = (struct strip_memo){ lift, c->coefficient_missing, c->curve_matters, overhang, c->curve, column, y0, y1,
 			                  p->length, pressure };
 	}
 	c->coefficient_missing = missing || m->missing;
@@ -120,6 +154,38 @@ static double open_part(const struct context *c, double y, double share)
 	return 1;
 }
 
+double rafter_wind_tell(struct context *c, const struct rafter_place *p, double share, bool lift, struct trace *trace)
+{
+	const double length = p->length / c->cos_theta, half = p->width / 2, x = c->r->frame_x[p->rafter];
+	double cut[CUT_MAX], area[ZONE_COUNT], worst = 0;
+	struct wind_coefficient at = { 0 };
+	const int cuts = cuts_of(c, p, cut);
+	enum zone zone = ZONE_COUNT;
+
+	const double A = STEP(trace, step_rafter_wind_area, length, p->width);
+
+	for (int i = 0; i + 1 < cuts; i++) {
+		const struct polygon strip = polygon_rectangle(x - half, cut[i], x + half, cut[i + 1]);
+
+		if (cut[i + 1] - cut[i] < 1e-6 || open_part(c, (cut[i] + cut[i + 1]) / 2, share) < 1)
+			continue;
+		zone_areas(c->r->shape, c->r->shapes, &strip, area);
+		for (int z = 0; z < (int)ZONE_COUNT; z++) {
+			if (area[z] <= 0)
+				continue;
+			at = check_coefficient(c, (enum zone)z, lift ? WIND_UP : WIND_DOWN, A, NULL);
+			if (at.known && fabs(at.GCp) > fabs(worst)) {
+				worst = at.GCp;
+				zone = (enum zone)z;
+			}
+		}
+	}
+	if (zone == ZONE_COUNT)
+		return 0;
+	at = check_coefficient(c, zone, lift ? WIND_UP : WIND_DOWN, A, trace);
+	return c->code->roof_pressure(c->code->edition, &c->wind, at.GCp, c->GCpi, true, trace).p;
+}
+
 static double piece_wind(struct context *c, const struct rafter_place *p, double y0, double y1, double share, bool lift,
                          bool under)
 {
@@ -162,12 +228,13 @@ static void blow(struct context *c, const struct rafter_place *p, double share, 
 const struct wind_memo *rafter_wind(struct context *c, const struct rafter_place *p, double share, bool lift,
                                     bool under)
 {
-	const unsigned slot = (unsigned)p->rafter * 13u + (unsigned)((p->start + 64) * 16) * 5u + (share > 0 ? 2u : 0u) + lift;
+	const int column = rafter_column(c, p->rafter);
+	const unsigned slot = (unsigned)column * 13u + (unsigned)((p->start + 64) * 16) * 5u + (share > 0 ? 2u : 0u) + lift;
 	bool *const known = &c->blown_known[slot % WIND_MEMO];
 	struct wind_memo *m = &c->blown[slot % WIND_MEMO];
 	const bool missing = c->coefficient_missing, matters = c->curve_matters;
 
-	if (!*known || m->rafter != p->rafter || m->curve != c->curve || m->lift != lift || m->under != under ||
+	if (!*known || m->column != column || m->curve != c->curve || m->lift != lift || m->under != under ||
 	    !same_number(m->start, p->start) ||
 	    !same_number(m->length, p->length) || !same_number(m->share, share)) {
 		c->coefficient_missing = c->curve_matters = false;
@@ -178,7 +245,7 @@ const struct wind_memo *rafter_wind(struct context *c, const struct rafter_place
 		m->missing = c->coefficient_missing;
 		m->matters = c->curve_matters;
 		m->curve = c->curve;
-		m->rafter = p->rafter;
+		m->column = column;
 		m->start = p->start;
 		m->length = p->length;
 		m->share = share;

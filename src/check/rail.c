@@ -106,6 +106,18 @@ static double quake_load(const struct context *c, const struct attachment *a, bo
 	return worst;
 }
 
+static bool same(double a, double b)
+{
+	return !(a < b) && !(a > b);
+}
+
+/* Per area a foot loads the rail as the one before it does: nothing new. */
+static bool loads_alike(const struct attachment *a, int i)
+{
+	return i > 0 && same(a[i].p_up, a[i - 1].p_up) && same(a[i].p_down, a[i - 1].p_down) &&
+	       same(a[i].tributary.y1, a[i - 1].tributary.y1);
+}
+
 double rail_load(const struct context *c, const struct attachment *a, int count, bool allowable, const char **combination)
 {
 	double worst = 0, normal, slope;
@@ -113,7 +125,7 @@ double rail_load(const struct context *c, const struct attachment *a, int count,
 	const struct load_combination *list = combinations(c, allowable, &ks);
 
 	for (int i = 0; i < count; i++)
-		for (int k = 0; k < ks; k++) {
+		for (int k = 0; k < ks && !loads_alike(a, i); k++) {
 			const struct load_combination *x = &list[k];
 
 			if (array_load_up(c, x, a[i].p_up, 1, NULL, &normal, &slope) && normal > worst) {

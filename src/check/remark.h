@@ -127,8 +127,7 @@ enum remark_kind {
 	R(BLOCKS_REFUSED, NOTE, "Blocks between the rafters do not help here: {t0} Feet are shown on rafters.")    \
 	R(BETTER_FACT, NOTE, "Were the grade stamp to read {t0} {t1}, the worst ratio would be {0 - 2} in place of {1 - 2}: worth a " \
 	  "look.")                                                                                                \
-	R(CROSS_SLOPE, NOTE, "Forces along the eave (wind on the edges, earthquake) are not rated: a 1-1/2 in "   \
-	  "rafter edge cannot give the 4 D edge distance of NDS Table 12.5.1C.")                                  \
+	R(CROSS_SLOPE, UNCHECKED, "Wind along the eave on the edges of the array: {t0}.")                         \
 	R(SEISMIC, NOTE, "Earthquake, SDS {0 - 3}: the array pulls its feet sideways with {1 - 3} of its filled weight, "  \
 	  "toward the eave, the ridge or along the eave, and with {2 - 3} up or down (before load factors).")     \
 	R(SEISMIC_EXEMPT, NOTE, "Seismic design category A as entered: exempt from earthquake forces on components " \
@@ -239,7 +238,7 @@ enum remark_kind {
 	  "past an outer foot or farther from a foot than it may.")                                               \
 	R(JOINTS_MISPLACED, FAILS, "The joints told for the rail of line {0 n} (rail-joint) do not fit this layout: one stands in an end " \
 	  "span, past an outer foot or farther from a foot than it may, or a piece is longer than the rail comes.") \
-	R(JOINT_ASTRAY, FAILS, "rail-joint {0 n} belongs to no rail: there are {1 n} lines, counted from the eave up.") \
+	R(JOINT_ASTRAY, FAILS, "rail-joint {0 n} belongs to no rail: there are {1 n} lines, counted from the eave up. Correct its line or take it out.") \
 	R(RAIL_JOINT_TOLD, NOTE, "Joint {2 n} of the rail of line {0 n} stands {1 tape} from its left end, as entered.") \
 	R(RAIL_JOINT, NOTE, "The rail of line {0 n}, in as few pieces as can be: joint {2 n} stands {1 tape} from its left end, " \
 	  "where it bends least.")                                                                                 \
@@ -271,7 +270,8 @@ enum remark_kind {
 	R(FIXED_SPACING, FAILS, "The wanted spacing {0 tape} is more than the largest that holds, {1 tape}.")     \
 	R(REMEDY_SPACING, REMEDY, "Feet no more than {0 tape} apart: the worst ratio falls to {1 - 2}.")          \
 	R(REMEDY_LONGER, REMEDY, "A screw {2 in 4} thick and {0 tape} long in place of the present one: the worst ratio falls to {1 - 2}.") \
-	R(REMEDY_BOTH, REMEDY, "No single change is enough; these two together are:")                             \
+	R(REMEDY_BESIDES, REMEDY, "What is told above of the {t0} must be put right whatever else is done.") \
+	R(REMEDY_BOTH, REMEDY, "No single change is enough; the next two together are (the ratio told is that with both):") \
 	R(REMEDY_TWO, REMEDY, "Two screws per foot, {0 in 2} apart along the rafter: the worst ratio falls to {1 - 2}.")  \
 	R(REMEDY_BRACE, REMEDY, "Blocking or strapping that holds the rafters' bottom edges sideways at least every {0 tape}: the worst ratio " \
 	  "falls to {1 - 2}.")                                                                                    \

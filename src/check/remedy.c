@@ -161,15 +161,35 @@ static void say(const struct job *job, struct result *r, const struct change *x,
 	remark_add(r, x->remark, shown, none);
 }
 
-/* True if nothing fails in the trial; reasons for an engineer that stood before do not count against a remedy. */
+/* What is wrong with a place or an entry, and not with anything's strength: it says itself what is to be done. */
+static bool stands_apart(enum remark_id id)
+{
+	return id == REMARK_VALLEY || id == REMARK_JOINT_ASTRAY;
+}
+
+/* True if nothing fails that more strength could mend; reasons for an engineer that stood before do not count against a
+   remedy. */
 static bool cured(const struct result *trial)
 {
 	if (trial->passes == 0 || !trial->pass[trial->judged].holds)
 		return false;
 	for (int i = 0; i < trial->remarks; i++)
-		if (remark_kind(trial->remark[i].id) == REMARK_FAILS)
+		if (remark_kind(trial->remark[i].id) == REMARK_FAILS && !stands_apart(trial->remark[i].id))
 			return false;
 	return true;
+}
+
+static void say_apart(struct result *r)
+{
+	bool valley = false, joint = false;
+
+	for (int i = 0; i < r->remarks; i++) {
+		valley = valley || r->remark[i].id == REMARK_VALLEY;
+		joint = joint || r->remark[i].id == REMARK_JOINT_ASTRAY;
+	}
+	if (valley || joint)
+		REMARK_T(r, REMEDY_BESIDES, (0),
+		         valley && joint ? "valley and of the rail's joint" : valley ? "valley" : "rail's joint");
 }
 
 /* A spacing of whole bays that holds when it is asked for by itself: the remark names it, so it is what is proved. */
@@ -223,9 +243,10 @@ void remedies_find(const struct job *job, struct result *r, struct check_workspa
 	bool failing = r->passes > 0 && !r->pass[r->judged].holds;
 
 	for (int i = 0; i < r->remarks; i++)
-		failing = failing || remark_kind(r->remark[i].id) == REMARK_FAILS;
+		failing = failing || (remark_kind(r->remark[i].id) == REMARK_FAILS && !stands_apart(r->remark[i].id));
 	if (!failing)
 		return;
+	say_apart(r);
 	for (size_t i = 0; i < CHANGES; i++)
 		if (changes[i].apply != longest || !found) /* only where less does not do */
 			found = try_one(job, r, w, i) || found;

@@ -192,6 +192,17 @@ static void unchecked_rafter(struct context *c)
 		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "its bearing on the wall.");
 }
 
+static void unchecked_along_eave(struct context *c)
+{
+	const struct job *job = c->job;
+	const bool wood = job->framing.kind != FRAMING_STEEL && job->fastener.kind != FASTENER_SEAM_CLAMP &&
+			  job->fastener.kind != FASTENER_DECK_MOUNT;
+
+	REMARK_T(c->r, CROSS_SLOPE, (0),
+	         wood ? "across a rafter a screw needs 4 D of wood to the edge (NDS Table 12.5.1C)"
+	              : "what the foot takes sideways stands in its maker's report");
+}
+
 static void unchecked(struct context *c)
 {
 	const struct job *job = c->job;
@@ -228,7 +239,7 @@ static void unchecked(struct context *c)
 	else
 		REMARK_T(c->r, UNCHECKED_RAFTER, (0), "the framing is not a sawn rafter.");
 	REMARK(c->r, UNCHECKED_CLAMPS, 0);
-	REMARK(c->r, CROSS_SLOPE, 0);
+	unchecked_along_eave(c);
 	REMARK(c->r, UNCHECKED_HEEL, 0);
 	REMARK(c->r, UNCHECKED_DECK, 0);
 	verdict_loads(c);

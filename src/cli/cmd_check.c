@@ -30,7 +30,7 @@ static enum exit_status write_report(struct room *room, const struct options *o,
 	if (o->json)
 		return command_write_json(write_json, room, o, problems);
 	const bool found = data_dir_details(room->details, sizeof room->details);
-	struct flashing_request request = { found ? room->details : NULL, o->notes };
+	struct flashing_request request = { found ? room->details : NULL, o->notes, false };
 	const struct check_options options = { o->attachment, flashing_notes, &request };
 	struct document *d = document_create(NULL);
 

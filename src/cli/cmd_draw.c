@@ -25,6 +25,9 @@ enum exit_status command_draw(const struct command *c, const struct options *o,
 	if (kind == FILE_OTHER || kind == FILE_HTML)
 		return command_misused(c, problems, o->output ? o->output : "no -o",
 				       "-o with a name that ends in .svg, .dxf or .pdf");
+	if (o->phone && kind != FILE_SVG)
+		return command_misused(c, problems, o->output,
+				       "-o with a name that ends in .svg: --paper phone is a screen");
 	struct job_run *run = job_run_open(c, o, problems, &status);
 
 	if (run)

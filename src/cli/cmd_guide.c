@@ -83,7 +83,7 @@ static enum exit_status write_html(const struct guide_run *g)
 static void build(struct document *d, const struct guide_run *g)
 {
 	if (g->request.key) {
-		guide_report_page(d, g->lib, &g->request, 0, g->problems);
+		guide_report_page(d, g->lib, &g->request, GUIDE_ALONE, g->problems);
 		if (g->job)
 			covering_notes(d, &g->job->job, &g->job->result);
 	} else {

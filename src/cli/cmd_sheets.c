@@ -14,6 +14,9 @@ static enum exit_status write_set(build_fn *build, const struct command *c, cons
 	if (kind != FILE_PDF && kind != FILE_HTML)
 		return command_misused(c, problems, o->output ? o->output : "no -o",
 				       "-o with a name that ends in .pdf or .html");
+	if (o->phone)
+		return command_misused(c, problems, "phone",
+				       "--paper letter or a4: an HTML file fits a telephone too");
 	struct job_run *run = job_run_open(c, o, problems, &status);
 
 	if (!run)

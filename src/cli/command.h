@@ -60,7 +60,7 @@ enum exit_status {
 	          OPTION_BIT(PAPER) | OPTION_BIT(OUTPUT),                                          \
 	  "JOB.xml -o FILE.svg|FILE.dxf|FILE.pdf [--view plan|layout|site|rack|attachment|block|"  \
 	  "pipe|pipe-N|flashing|flashing-N] "                                                                 \
-	  "[--paper letter|a4] [--set field=value]... [--units us|si] [--width N]",                \
+	  "[--paper letter|a4|phone] [--set field=value]... [--units us|si] [--width N]",          \
 	  "Draw roof plan, layout, house and place, tilted row, attachment, pipes, flashing.") \
 	C(sheets,                                                                                  \
 	  OPTION_BIT(SET) | OPTION_BIT(UNITS) | OPTION_BIT(WIDTH) | OPTION_BIT(PAPER) |            \

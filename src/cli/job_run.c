@@ -49,9 +49,12 @@ static enum exit_status open_all(struct job_run *run, const struct options *o,
 	check_run(&run->job, &run->result, &run->workspace);
 	const bool found = data_dir_details(run->details, sizeof run->details);
 
-	run->flashing = (struct flashing_request){found ? run->details : NULL, o->notes};
+	run->flashing = (struct flashing_request){found ? run->details : NULL, o->notes, true};
 	run->library = found ? guide_open(run->details, &unseen) : NULL;
-	run->request = (struct sheet_request){.paper = o->a4 ? PAPER_A4 : PAPER_LETTER,
+	run->request = (struct sheet_request){.paper = o->phone ? PAPER_PHONE
+							       : o->a4  ? PAPER_A4
+									: PAPER_LETTER,
+					      .screen = file_kind_of(o->output) == FILE_HTML,
 					      .prices = o->prices ? &run->prices : NULL,
 					      .flashing = &run->flashing,
 					      .date = build_date()};

@@ -104,7 +104,10 @@ static bool store(struct options *o, enum option_id id, const char *value)
 		o->output = value;
 		return *value != '\0';
 	case OPTION_PAPER:
-		return choice(value, "letter", "a4", &o->a4);
+		/* the last one given counts */
+		o->a4 = strcmp(value, "a4") == 0;
+		o->phone = strcmp(value, "phone") == 0;
+		return o->a4 || o->phone || strcmp(value, "letter") == 0;
 	case OPTION_VIEW:
 		o->view = value;
 		return view_known(value);

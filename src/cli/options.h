@@ -28,7 +28,7 @@
 	O(NOTES, "--notes", true, "none, brief or full", "how much of the flashing guide")                                           \
 	O(CODES, "--codes", true, "two or three of asce7-10, asce7-16, asce7-22, with commas between", "editions to compare")  \
 	O(OUTPUT, "-o", true, "a file name", "write to this file in place of standard output; whole or not at all")                                                       \
-	O(PAPER, "--paper", true, "letter or a4", "size of the sheets")                                                  \
+	O(PAPER, "--paper", true, "letter or a4; for an SVG file also phone", "size of the sheets")                                                  \
 	O(VIEW, "--view", true, "plan, layout, site, rack, attachment, block, pipe, pipe-2 to pipe-8, flashing, flashing-2 or flashing-3", "which drawing")                                \
 	O(PRICES, "--prices", true, "a file of item,price lines", "your own prices")                                  \
 	O(JOB, "--job", true, "a job file", "sizes are those of this job")                                                        \
@@ -66,6 +66,7 @@ struct options {
 	const char *codes;       /* NULL: not given */
 	const char *output;      /* NULL: standard output */
 	bool a4;                 /* else US letter */
+	bool phone;              /* a telephone's screen; neither of them */
 	const char *view;        /* as --view takes it; plan unless given */
 	const char *prices;      /* NULL: not given */
 	bool compress;

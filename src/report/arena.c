@@ -75,25 +75,40 @@ static struct chunk *add_chunk(struct arena *a, size_t least)
 	return c;
 }
 
-void *arena_take(struct arena *a, size_t size)
+/* Where the next piece starts: on a multiple of step. NULL if there is no room for it. */
+static unsigned char *place(struct arena *a, size_t size, size_t step)
 {
-	const size_t step = sizeof(max_align_t);
-
-	assert(a);
-	if (size > a->cap || size > SIZE_MAX - step)
-		return NULL;
-	size = (size + step - 1) / step * step;
 	struct chunk *c = a->chunk;
 
-	if (!c || size > c->size - c->used)
-		c = add_chunk(a, size);
-	if (!c)
+	if (size > a->cap || size > SIZE_MAX - step)
 		return NULL;
-	void *piece = (unsigned char *)c->bytes + c->used;
+	const size_t skip = c ? (step - c->used % step) % step : 0;
+
+	if (!c || c->used + skip > c->size || size > c->size - c->used - skip) {
+		c = add_chunk(a, size);
+		if (!c)
+			return NULL;
+	} else {
+		c->used += skip;
+	}
+	unsigned char *const piece = (unsigned char *)c->bytes + c->used;
 
 	c->used += size;
-	memset(piece, 0, size);
 	return piece;
+}
+
+void *arena_take(struct arena *a, size_t size)
+{
+	assert(a);
+	unsigned char *const piece = place(a, size, sizeof(max_align_t));
+
+	return piece ? memset(piece, 0, size) : NULL;
+}
+
+char *arena_text(struct arena *a, size_t size)
+{
+	assert(a);
+	return (char *)place(a, size, 1);
 }
 
 size_t arena_size(const struct arena *a)

@@ -22,6 +22,8 @@ void arena_destroy(struct arena *a);
 
 /* `size` bytes, zeroed, aligned for any object; NULL when memory ran out or the cap is reached. */
 void *arena_take(struct arena *a, size_t size);
+/* `size` bytes as they come, for text: most pieces of a report are a few letters long. NULL as above. */
+char *arena_text(struct arena *a, size_t size);
 /* Bytes taken from the allocator so far. */
 size_t arena_size(const struct arena *a);
 

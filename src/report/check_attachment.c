@@ -44,14 +44,6 @@ static const char *titled(const struct part *p, const char *words, enum unit us)
 	return document_text(p->d, "%s %s", words, unit_text(shown_unit(&p->f, us)));
 }
 
-static bool any_rated(const struct check_value *check)
-{
-	for (int i = 0; i < CHECK_COUNT; i++)
-		if (check[i].rated)
-			return true;
-	return false;
-}
-
 static void add_forces(const struct part *p)
 {
 	const struct column columns[] = {
@@ -80,7 +72,7 @@ static void add_forces(const struct part *p)
 		document_cell(p->d, "%s", show_number(&p->f, a->uplift.normal, UNIT_LB, SHOW_UP));
 		document_cell(p->d, "%s", show_number(&p->f, a->down.normal, UNIT_LB, SHOW_UP));
 		document_cell(p->d, "%s", show_number(&p->f, a->slope.slope, UNIT_LB, SHOW_UP));
-		const bool rated = any_rated(a->check) && !isnan(a->ratio);
+		const bool rated = any_rated(a->check);
 
 		document_cell(p->d, "%s", rated ? show_ratio(&p->f, a->ratio) : "-");
 		document_cell(p->d, "%s", rated ? check_short(a->governs) : "not checked");
@@ -139,8 +131,8 @@ static void add_course(const struct part *p, const struct course_place *c)
 		              c->to_joint < 0 ? "left" : "right", landing_words(c->landing));
 	if (!isnan(c->plate_down) && !isnan(c->plate_up))
 		document_pair(p->d, "least plate, from the hole", "", "%s down, %s up, %s to each side",
-		              show_tape(&p->f, c->plate_down), show_tape(&p->f, c->plate_up),
-		              isnan(c->plate_side) ? "-" : show_tape(&p->f, c->plate_side));
+		              show_least(&p->f, c->plate_down), show_least(&p->f, c->plate_up),
+		              isnan(c->plate_side) ? "-" : show_least(&p->f, c->plate_side));
 }
 
 static void add_detail(const struct part *p, const struct attachment *a)
@@ -184,10 +176,10 @@ void part_attachments(const struct part *p)
 		return;
 	document_add(p->d, BLOCK_HEADING, 1, "Where the attachments go");
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
-	             "Along the eave: tape from the left %s; left and right as seen by "
+	             "Along the eave: tape from %s; left and right as seen by "
 	             "somebody who stands below this "
 	             "eave and looks up at the roof. Up the slope: tape from the eave edge. %s",
-	             p->job->building.form == FORM_HIP ? "end of the eave" : "rake edge",
+	             left_end(p->job),
 	             p->job->fastener.kind == FASTENER_SEAM_CLAMP
 	                     ? "Seams are counted from the left."
 	             : p->job->fastener.kind == FASTENER_DECK_MOUNT

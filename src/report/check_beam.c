@@ -39,7 +39,7 @@ static void heading(const struct part *p, const struct shown_beam *b, bool rafte
 		     b->snow ? b->snow : "", b->sideways ? ", " : "",
 		     b->sideways ? b->sideways : "",
 		     rafter ? "along the slope from the outer face of the lower wall"
-			    : "along the eave from the left rake edge",
+			    : document_text(p->d, "along the eave from %s", left_end(p->job)),
 		     rafter ? "rafter" : "roof");
 	if (b->cut)
 		document_add(p->d, BLOCK_PARAGRAPH, 0,

@@ -1,10 +1,15 @@
 /* SPDX-License-Identifier: MIT */
 /* Every input and where it came from, so that the reader can say "that is not my house". What was
    assumed comes first, with how to find it out. */
+#include <assert.h>
+#include <stdio.h>
 #include <string.h>
 
 #include "report/check_part.h"
 #include "report/field_value.h"
+
+/* For the names of all fields one after another: the longest has 30 letters. */
+#define NAMES_ROOM ((size_t)FIELD_COUNT * 48)
 
 static bool assumed(const struct job *job, const struct field *field)
 {
@@ -66,20 +71,44 @@ static void add_element(const struct part *p, int first, int end)
 				add_row(p, &field_table[i], n);
 }
 
+static bool absent(const struct part *p, int i)
+{
+	return !field_repeats(&field_table[i]) && p->job->origin[i] == ORIGIN_ABSENT;
+}
+
+/* A name behind the others of a list, which has room for all there are. */
+static void add_name(char *list, size_t *length, const char *element, const char *attribute)
+{
+	const size_t room = NAMES_ROOM - *length;
+	const int n = snprintf(list + *length, room, "%s%s%s%s", *length > 0 ? ", " : "", element,
+			       *attribute ? "." : "", attribute);
+
+	assert(n > 0 && (size_t)n < room);
+	*length += (size_t)n;
+}
+
+/* Fields of an element that nothing stands in for; an element of which that is true altogether, by its name alone. */
 static void add_absent(const struct part *p)
 {
-	const char *list = "";
+	char list[NAMES_ROOM] = "", whole[NAMES_ROOM] = "";
+	size_t names = 0, wholes = 0;
 
-	for (int i = 0; i < FIELD_COUNT; i++) {
-		const struct field *field = &field_table[i];
+	for (int i = 0, end; i < FIELD_COUNT; i = end) {
+		int n = 0;
 
-		if (!field_repeats(field) && p->job->origin[i] == ORIGIN_ABSENT)
-			list = document_text(p->d, "%s%s%s.%s", list, *list ? ", " : "",
-			                     field->element, field->attribute);
+		for (end = i; end < FIELD_COUNT && same_element(&field_table[i], &field_table[end]); end++)
+			n += absent(p, end);
+		if (n == end - i)
+			add_name(whole, &wholes, field_table[i].element, "");
+		for (int k = i; k < end && n < end - i; k++)
+			if (absent(p, k))
+				add_name(list, &names, field_table[k].element, field_table[k].attribute);
 	}
 	if (*list)
 		document_add(p->d, BLOCK_PARAGRAPH, 0,
 		             "Not given, and nothing put in its place: %s.", list);
+	if (*whole)
+		document_add(p->d, BLOCK_PARAGRAPH, 0, "Nothing at all is given of: %s.", whole);
 }
 
 void part_inputs(const struct part *p)

@@ -152,9 +152,9 @@ static void add_plane(const struct part *p)
 	document_pair(p->d, "collectors", "", "%d: %s to %s along the eave, %s to %s up the slope",
 	              r->collectors, show_tape(&p->f, r->array.x0), show_tape(&p->f, r->array.x1),
 	              show_tape(&p->f, r->array.y0), show_tape(&p->f, r->array.y1));
-	document_pair(p->d, "clear of the array", "",
-	              "eave %s, ridge %s, left rake %s, right rake %s",
+	document_pair(p->d, "clear of the array", "", "eave %s, ridge %s, left %s %s, right %s",
 	              show_tape(&p->f, r->array_to_eave), show_tape(&p->f, r->array_to_ridge),
+	              p->job->building.form == FORM_HIP ? "end of the eave" : "rake",
 	              show_tape(&p->f, r->array_to_left), show_tape(&p->f, r->array_to_right));
 }
 

@@ -136,11 +136,12 @@ void part_rails(const struct part *p)
 		document_cell(p->d, "%d", l->count);
 		document_cell(p->d, "%s", show_tape(&p->f, l->longest_span));
 		document_cell(p->d, "%s", show_tape(&p->f, l->longest_cantilever));
-		document_cell(p->d, "%s", isnan(l->ratio) ? "-" : show_ratio(&p->f, l->ratio));
-		document_cell(p->d, "%s", isnan(l->ratio) ? "-" : check_short(l->governs));
+		document_cell(p->d, "%s", any_rated(l->check) ? show_ratio(&p->f, l->ratio) : "-");
+		document_cell(p->d, "%s", any_rated(l->check) ? check_short(l->governs) : "-");
 	}
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
-	             "From and to are the ends along the eave from the left rake edge; an end is "
+	             "From and to are the ends along the eave from %s; an end is "
 	             "the part beyond the "
-	             "last foot. A line without a ratio is not checked.");
+	             "last foot. A line without a ratio is not checked.",
+	             left_end(p->job));
 }

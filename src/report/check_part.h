@@ -23,6 +23,8 @@ void part_rack(const struct part *p);
 void part_remarks(const struct part *p, enum remark_kind kind, const char *heading);
 /* check_chain.c: one line per link. */
 void part_chain(const struct part *p);
+/* "bending, joints": what of a rated link could not be checked; "" where all was. */
+const char *link_gaps(const struct part *p, enum link link);
 /* check_attachment.c: where each attachment goes, what it carries, one of them in detail; largest
    spacing per zone. */
 void part_attachments(const struct part *p);
@@ -43,8 +45,12 @@ void part_steps(const struct part *p);
 
 /* words.c: a few words for a table cell: "withdrawal", "bending, down". */
 const char *check_short(enum check_id id);
+/* False: the ratio beside these checks says nothing, for there is nothing to hold the thing against. */
+bool any_rated(const struct check_value check[CHECK_COUNT]);
 /* "7"; "7/8" for a block between two rafters. */
 const char *place_name(struct document *d, const struct result *r, int place);
+/* Where a tape along the eave begins: "the left rake edge"; on a hip, which has no rake, "its left end". */
+const char *left_end(const struct job *job);
 /* "attachment 7", "rail line 2", "rafter 9"; "" where a link has no place. */
 const char *link_place(const struct format *f, enum link link, int at);
 /* Head of the column with the load duration factor of ASD, or the time effect factor of LRFD. */

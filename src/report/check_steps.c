@@ -83,7 +83,7 @@ void part_steps(const struct part *p)
 		any = any || p->r->trace[i].count > 0;
 	if (!any)
 		return;
-	document_add(p->d, BLOCK_HEADING, 1, "Calculation");
+	document_add(p->d, BLOCK_HEADING, 1, "Formulas, line by line");
 	document_add(
 		p->d, BLOCK_PARAGRAPH, 0,
 		"Each line in the units of its clause. Attachment and rafter are the governing "

@@ -38,16 +38,23 @@ static const char *weakest(const struct part *p, enum link link)
 	                     *place ? ": " : "", check_words(pass->link_governs[link]));
 }
 
-/* "Not checked: rail, foot." or "". */
+/* " Not checked: collector. Checked in part: rail, foot." or "". */
 static const char *not_checked(const struct part *p)
 {
-	const char *list = "";
+	const char *none = "", *part = "";
 
-	for (int i = 0; i < LINK_COUNT; i++)
+	for (int i = 0; i < LINK_COUNT; i++) {
+		const enum link link = (enum link)i;
+
+		if (link == LINK_RAIL && p->job->rail.kind != SUPPORT_RAILS)
+			continue;
 		if (isnan(p->pass->link_ratio[i]))
-			list = document_text(p->d, "%s%s%s", list, *list ? ", " : " Not checked: ",
-			                     link_words((enum link)i));
-	return *list ? document_text(p->d, "%s.", list) : "";
+			none = document_text(p->d, "%s%s%s", none, *none ? ", " : " Not checked: ", link_words(link));
+		else if (*link_gaps(p, link))
+			part = document_text(p->d, "%s%s%s", part, *part ? ", " : " Checked in part: ",
+			                     link_words(link));
+	}
+	return document_text(p->d, "%s%s%s%s", none, *none ? "." : "", part, *part ? "." : "");
 }
 
 static void add_verdict(const struct part *p)
@@ -96,10 +103,13 @@ void part_remarks(const struct part *p, enum remark_kind kind, const char *headi
 	if (remarks_of(p->r, kind, &first) == 0)
 		return;
 	document_add(p->d, BLOCK_HEADING, 2, "%s", heading);
-	for (int i = 0; i < p->r->remarks; i++)
-		if (remark_kind(p->r->remark[i].id) == kind && !told_elsewhere(p->r->remark[i].id))
-			document_add(p->d, BLOCK_BULLET, 0, "%s",
-			             remark_text(&p->f, &p->r->remark[i]));
+	for (int i = 0; i < p->r->remarks; i++) {
+		struct remark whole;
+
+		if (remark_kind(p->r->remark[i].id) == kind && !told_elsewhere(p->r->remark[i].id) &&
+		    remark_fold(&p->f, p->r, i, &whole))
+			document_add(p->d, BLOCK_BULLET, 0, "%s", remark_text(&p->f, &whole));
+	}
 }
 
 /* Which set of wind coefficients the tables show, where there are two. */
@@ -124,7 +134,9 @@ void part_verdict(const struct part *p)
 		document_add(p->d, BLOCK_PARAGRAPH, 0, "Job: %s", p->job->title);
 	add_passes(p);
 	part_remarks(p, REMARK_ENGINEER, "Why an engineer is needed");
-	part_remarks(p, REMARK_FAILS, "Why it does not hold");
-	part_remarks(p, REMARK_REMEDY, "What would make it hold");
+	const bool open = p->r->verdict == NEEDS_ENGINEER;
+
+	part_remarks(p, REMARK_FAILS, open ? "What fails besides, as far as it can be computed" : "Why it does not hold");
+	part_remarks(p, REMARK_REMEDY, open ? "What would mend that; an engineer is needed all the same" : "What would make it hold");
 	part_remarks(p, REMARK_LOOK_UP, "To be looked up in the book");
 }

@@ -60,6 +60,15 @@ static void *take(struct document *d, size_t size)
 	return piece;
 }
 
+static char *take_text(struct document *d, size_t size)
+{
+	char *text = d->failed ? NULL : arena_text(d->arena, size);
+
+	if (!text)
+		d->failed = true;
+	return text;
+}
+
 /* Most texts are short and printed once; of a long one vsnprintf tells the length first. Only integers
    and strings are printed through it, so no locale enters. */
 DOCUMENT_FORMAT(2, 0)
@@ -76,7 +85,7 @@ static const char *vtext(struct document *d, const char *format, va_list args)
 		d->failed = true;
 		return "";
 	}
-	char *text = take(d, (size_t)length + 1);
+	char *text = take_text(d, (size_t)length + 1);
 
 	if (!text)
 		return "";
@@ -91,7 +100,7 @@ static const char *vtext(struct document *d, const char *format, va_list args)
 static const char *copy(struct document *d, const char *text)
 {
 	const size_t size = text ? strlen(text) + 1 : 1;
-	char *const own = size > 1 ? take(d, size) : NULL;
+	char *const own = size > 1 ? take_text(d, size) : NULL;
 
 	if (!own)
 		return "";

@@ -28,9 +28,9 @@
 enum block_kind {
 	BLOCK_TITLE,
 	BLOCK_VERDICT, /* the one sentence that is read first */
-	BLOCK_HEADING, /* level 1 or 2 */
+	BLOCK_HEADING, /* level 1 to 3 */
 	BLOCK_PARAGRAPH,
-	BLOCK_BULLET,
+	BLOCK_BULLET,   /* level 1: to be ticked off */
 	BLOCK_NUMBERED, /* level: its number */
 	BLOCK_CAUTION,
 	BLOCK_PAIRS, /* names and values */

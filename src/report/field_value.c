@@ -54,7 +54,8 @@ bool field_present(const struct job *job, const struct field *field, int n)
 	case FIELD_QUANTITY:
 	case FIELD_NUMBER:
 		return !isnan(real_at(at));
-	case FIELD_INTEGER:
+	case FIELD_INTEGER: /* 0, which no field may be, is an optional one left out */
+		return int_at(at) != 0;
 	case FIELD_CHOICE:
 		return true;
 	case FIELD_KEY:

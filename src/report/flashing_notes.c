@@ -2,9 +2,9 @@
 #include "report/flashing_notes.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "report/cover_notes.h"
-#include "report/fastener_words.h"
 #include "report/feet_notes.h"
 #include "report/flashing_sizes.h"
 #include "report/format.h"
@@ -74,7 +74,7 @@ static void add_lines(struct document *d, const struct format *f, const struct j
 		              isnan(foot.above_butt) ? "-" : show_tape(f, foot.above_butt));
 		document_cell(d, "%s", isnan(foot.butt_up) ? "-" : show_tape(f, foot.butt_up));
 		document_cell(d, "%s",
-		              isnan(foot.plate_length) ? "-" : show_tape(f, foot.plate_length));
+		              isnan(foot.plate_length) ? "-" : show_least(f, foot.plate_length));
 		document_cell(d, foot.open > 0 ? "%d" : "-", foot.open);
 		document_cell(d, "%s", landing_text(d, f, job, pass, &pass->line[i]));
 	}
@@ -93,25 +93,15 @@ static void add_lines(struct document *d, const struct format *f, const struct j
 		             "give roof.piece-length.");
 }
 
-/* Least lengths upwards, to what a tape shows. */
-static const char *least_tape(const struct format *f, double length)
-{
-	const double step = f->units == SYSTEM_US ? M_PER_IN / 8.0 : 0.001;
-
-	/* 1e-6 of a step: 7 in must not become 7-1/8 by its last bits. */
-	return show_tape(f, ceil(length / step - 1e-6) * step);
-}
-
 static const char *size_text(const struct format *f, const struct guide_size_row *row, double value)
 {
 	switch (row->style) {
 	case GUIDE_PITCH:
 		return show_pitch(f, value);
 	case GUIDE_LEAST:
-		return least_tape(f, value);
+		return show_least(f, value);
 	case GUIDE_LENGTH:
-		/* a 5/16 in shank is no matter of eighths */
-		return value < M_PER_IN ? fastener_size_text(f, value) : show_tape(f, value);
+		return show_part(f, value);
 	case GUIDE_COUNT:
 		return show_factor(f, value, 0);
 	case GUIDE_HEAT:
@@ -120,8 +110,19 @@ static const char *size_text(const struct format *f, const struct guide_size_row
 	return "";
 }
 
+/* Pitch, pipes, screws and rafters: the sheets tell them on other pages. */
+static bool told_by_sheets(const char *name)
+{
+	static const char *const begins[] = { "pitch", "feet", "pipes", "fastener-", "rafter-", "foot-height" };
+
+	for (size_t i = 0; i < sizeof begins / sizeof *begins; i++)
+		if (strncmp(name, begins[i], strlen(begins[i])) == 0)
+			return true;
+	return false;
+}
+
 /* What is known of this job. */
-static void add_sizes(struct document *d, const struct format *f, const struct guide_sizes *sizes)
+static void add_sizes(struct document *d, const struct format *f, const struct guide_sizes *sizes, bool sheets)
 {
 	const struct guide_size_row *row;
 
@@ -130,7 +131,7 @@ static void add_sizes(struct document *d, const struct format *f, const struct g
 	for (size_t i = 0; (row = guide_size_row(i)) != NULL; i++) {
 		const double value = guide_size_value(sizes, row);
 
-		if (!isnan(value))
+		if (!isnan(value) && !(sheets && told_by_sheets(row->name)))
 			document_pair(d, row->name, "", "%s: %s", size_text(f, row, value),
 			              row->meaning);
 	}
@@ -156,7 +157,9 @@ static bool add_notes(struct document *d, const struct flashing_request *ask, co
 		.depth = ask->length == NOTES_FULL ? GUIDE_FULL : GUIDE_BRIEF,
 	};
 	struct guide_library *lib = ask->details ? guide_open_page(ask->details, job->roof.covering, problems) : NULL;
-	const bool printed = lib && guide_report_page(d, lib, &request, 1, problems);
+	const bool short_of = ask->sheets && ask->length == NOTES_BRIEF;
+	const bool printed = lib && guide_report_page(d, lib, &request,
+	                                              short_of ? GUIDE_ON_SHEETS : GUIDE_IN_REPORT, problems);
 
 	guide_close(lib);
 	return printed;
@@ -177,11 +180,13 @@ void flashing_notes(void *ctx, struct document *d, const struct job *job, const 
 	pipe_place_notes(d, &f, job, r);
 	if (flashing_has_courses(job) && pass->lines > 0)
 		cover_notes(d, &f, job, pass);
-	add_sizes(d, &f, &sizes);
+	add_sizes(d, &f, &sizes, ask->sheets);
 	pipe_notes(d, &f, job, r);
 	if (ask->length != NOTES_FULL)
-		document_add(d, BLOCK_PARAGRAPH, 0,
-		             "All notes on this covering: rafterproof guide %s.",
+		document_add(d, BLOCK_PARAGRAPH, 0, "%srafterproof guide %s.",
+		             ask->sheets ? "Left out here: how to know the covering, tools, signs of failure, whom to "
+		                           "call, and what holds for every covering. All of it: "
+		                         : "All notes on this covering: ",
 		             job->roof.covering);
 	if (ask->length != NOTES_NONE && !add_notes(d, ask, job, &sizes, &problems))
 		add_excuse(d, &problems);

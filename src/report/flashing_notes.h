@@ -4,6 +4,8 @@
 #ifndef RP_REPORT_FLASHING_NOTES_H
 #define RP_REPORT_FLASHING_NOTES_H
 
+#include <stdbool.h>
+
 #include "check/result.h"
 #include "job/job.h"
 #include "report/document.h"
@@ -18,6 +20,7 @@ enum notes_length {
 struct flashing_request {
 	const char *details; /* the library's directory; NULL when it is not known */
 	enum notes_length length;
+	bool sheets; /* permit sheets: brief notes leave out what other sheets say, or nobody asks of a plan */
 };
 
 /* A report_notes (check_report.h): ctx is a struct flashing_request. A library that cannot be read

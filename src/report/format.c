@@ -5,6 +5,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "guide/fill.h"
+
 #define NUMBER_SIZE 512
 #define UNKNOWN "not known"
 
@@ -172,6 +174,26 @@ const char *show_tape(const struct format *f, double si)
 	if (isnan(si))
 		return UNKNOWN;
 	return held(f, tape_print(text, sizeof text, si, f->units, 8));
+}
+
+static const char *in_style(const struct format *f, double si, enum guide_size_style style)
+{
+	const struct guide_size_row row = { .style = style };
+	char text[NUMBER_SIZE];
+
+	if (isnan(si))
+		return UNKNOWN;
+	return held(f, guide_size_print(text, sizeof text, &row, si, f->units));
+}
+
+const char *show_least(const struct format *f, double si)
+{
+	return in_style(f, si, GUIDE_LEAST);
+}
+
+const char *show_part(const struct format *f, double si)
+{
+	return in_style(f, si, GUIDE_LENGTH);
 }
 
 const char *show_pitch(const struct format *f, double theta)

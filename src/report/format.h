@@ -38,6 +38,9 @@ const char *show_exact(const struct format *f, double si, enum unit u, int digit
 
 /* A tape reading to 1/8 in or 1 mm. */
 const char *show_tape(const struct format *f, double si);
+/* As the notes on coverings print them: a length that may be longer, never shorter; the size of a part. */
+const char *show_least(const struct format *f, double si);
+const char *show_part(const struct format *f, double si);
 const char *show_pitch(const struct format *f, double theta);
 /* A factor: two decimals. */
 const char *show_factor(const struct format *f, double value, int decimals);
@@ -47,6 +50,9 @@ const char *show_ratio(const struct format *f, double ratio);
 
 /* A remark as a sentence (remark_text.c). */
 const char *remark_text(const struct format *f, const struct remark *m);
+/* The remark at i with what later ones say of other zones or loads taken in (remark_fold.c); false if an earlier one has
+   taken it in already. */
+bool remark_fold(const struct format *f, const struct result *r, int i, struct remark *out);
 /* True when every place of the template names a value and a unit this program knows. */
 bool remark_template_valid(const char *template);
 

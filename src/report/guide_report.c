@@ -1,12 +1,14 @@
 /* SPDX-License-Identifier: MIT */
 #include "report/guide_report.h"
 
+#include <string.h>
 
 #include "report/caution.h"
 
 struct walk {
 	struct document *d;
-	int deeper;
+	enum guide_place place;
+	const char *held[3]; /* headings of each level that nothing stands under yet; NULL: none */
 };
 
 static const char *use_words(enum guide_use use)
@@ -54,18 +56,61 @@ static const char *standing(struct document *d, const struct guide_block *b)
 	return document_text(d, " (%s%s%s)", status, *b->source ? ": " : "", b->source);
 }
 
+static void add_heading(const struct walk *w, int level, const char *text)
+{
+	const int deep = level + (w->place != GUIDE_ALONE);
+
+	document_add(w->d, BLOCK_HEADING, deep < 3 ? deep : 3, "%s", text);
+}
+
+/* Who reads a permit set has the roof and the crew before him; a note that only names another is no help on paper. */
+static bool no_use_on_sheets(const struct guide_block *b)
+{
+	static const char *const section[] = { "recognise", "tools", "failure", "call" };
+
+	for (size_t i = 0; i < sizeof section / sizeof *section; i++)
+		if (strcmp(b->section, section[i]) == 0)
+			return true;
+	return strcmp(b->label, "See") == 0;
+}
+
+/* On the sheets a heading waits until something stands under it. */
+static void hold(struct walk *w, int level, const char *text)
+{
+	for (int i = level - 1; i < 3; i++)
+		w->held[i] = NULL;
+	if (level >= 1 && level <= 3)
+		w->held[level - 1] = document_text(w->d, "%s", text);
+}
+
+static void let_go(struct walk *w)
+{
+	for (int i = 0; i < 3; i++) {
+		if (w->held[i])
+			add_heading(w, i + 1, w->held[i]);
+		w->held[i] = NULL;
+	}
+}
+
 static void add_block(void *context, const struct guide_block *b)
 {
-	const struct walk *w = context;
+	struct walk *w = context;
 	const char *tail = standing(w->d, b);
 	const char *label = *b->label ? document_text(w->d, "%s: ", b->label) : "";
 
+	if (w->place == GUIDE_ON_SHEETS && no_use_on_sheets(b))
+		return;
+	if (b->kind != GUIDE_HEADING)
+		let_go(w);
 	switch (b->kind) {
 	case GUIDE_TITLE:
-		document_add(w->d, w->deeper ? BLOCK_HEADING : BLOCK_TITLE, 1, "%s", b->text);
+		document_add(w->d, w->place != GUIDE_ALONE ? BLOCK_HEADING : BLOCK_TITLE, 1, "%s", b->text);
 		return;
 	case GUIDE_HEADING:
-		document_add(w->d, BLOCK_HEADING, b->level + w->deeper < 2 ? 1 : 2, "%s", b->text);
+		if (w->place == GUIDE_ON_SHEETS)
+			hold(w, b->level, b->text);
+		else
+			add_heading(w, b->level, b->text);
 		return;
 	case GUIDE_PARAGRAPH:
 		document_add(w->d, BLOCK_PARAGRAPH, 0, "%s%s%s", label, b->text, tail);
@@ -83,10 +128,10 @@ static void add_block(void *context, const struct guide_block *b)
 }
 
 bool guide_report_page(struct document *d, const struct guide_library *lib,
-                       const struct guide_request *request, int deeper,
+                       const struct guide_request *request, enum guide_place place,
                        struct problem_list *problems)
 {
-	struct walk w = { d, deeper };
+	struct walk w = { .d = d, .place = place };
 	const struct guide_sink sink = { add_block, &w };
 
 	return guide_notes(lib, request, &sink, problems);

@@ -12,10 +12,12 @@
 void guide_report_list(struct document *d, const struct guide_library *lib);
 /* The key to an unknown roof, and what each covering says of its own look. */
 void guide_report_key(struct document *d, const struct guide_library *lib, enum unit_system units);
-/* One page; its heading levels are lowered by `deeper`. False if the library has no such page (a
-   problem is added). */
+/* Where a page of the guide stands: as a document of its own; a level lower in a report; or there on the permit sheets,
+   without notes that only name another, and without how to know the covering, tools, signs of failure, whom to call. */
+enum guide_place { GUIDE_ALONE, GUIDE_IN_REPORT, GUIDE_ON_SHEETS };
+/* One page. False if the library has no such page (a problem is added). */
 bool guide_report_page(struct document *d, const struct guide_library *lib,
-                       const struct guide_request *request, int deeper,
+                       const struct guide_request *request, enum guide_place place,
                        struct problem_list *problems);
 
 /* What the JSON writer needs; request.key NULL: the list. */

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "report/check_part.h"
+
 void put_check(struct json *j, json_t *object, const char *key, enum check_id id)
 {
 	static const char *const names[CHECK_COUNT] = {
@@ -35,13 +37,16 @@ void put_checks(struct json *j, json_t *parent, const char *key,
 	}
 }
 
-static void add_governs(struct json *j, json_t *object, double ratio, enum check_id id)
+void put_governs(struct json *j, json_t *object, const struct check_value check[CHECK_COUNT], double ratio,
+		 enum check_id id)
 {
-	put_number(j, object, "ratio", ratio);
-	if (isnan(ratio))
-		put(j, object, "governs", json_null());
-	else
+	const bool rated = any_rated(check);
+
+	put_number(j, object, "ratio", rated ? ratio : (double)NAN);
+	if (rated)
 		put_check(j, object, "governs", id);
+	else
+		put(j, object, "governs", json_null());
 }
 
 void put_lines(struct json *j, json_t *parent, const struct pass *pass)
@@ -60,7 +65,7 @@ void put_lines(struct json *j, json_t *parent, const struct pass *pass)
 		put_quantity(j, object, "longest_span", l->longest_span, UNIT_IN);
 		put_quantity(j, object, "longest_cantilever", l->longest_cantilever, UNIT_IN);
 		put_checks(j, object, "checks", l->check);
-		add_governs(j, object, l->ratio, l->governs);
+		put_governs(j, object, l->check, l->ratio, l->governs);
 	}
 }
 
@@ -76,8 +81,8 @@ void put_rafters(struct json *j, json_t *parent, const struct pass *pass)
 		put_int(j, object, "feet", r->feet);
 		put_checks(j, object, "before", r->before);
 		put_checks(j, object, "after", r->after);
-		put_number(j, object, "ratio_before", r->ratio_before);
-		add_governs(j, object, r->ratio_after, r->governs);
+		put_number(j, object, "ratio_before", any_rated(r->before) ? r->ratio_before : (double)NAN);
+		put_governs(j, object, r->after, r->ratio_after, r->governs);
 		put_number(j, object, "rise_total", r->rise_total);
 		put_number(j, object, "rise_dead", r->rise_dead);
 		put_bool(j, object, "five_percent_passed", r->triggered);

@@ -31,6 +31,9 @@ void put_checks(struct json *j, json_t *parent, const char *key,
                 const struct check_value check[CHECK_COUNT]);
 /* "pull-out" as "withdrawal": the id of a check. */
 void put_check(struct json *j, json_t *object, const char *key, enum check_id id);
+/* The worst of those checks and its ratio; null both where none was rated. */
+void put_governs(struct json *j, json_t *object, const struct check_value check[CHECK_COUNT], double ratio,
+		 enum check_id id);
 /* json_beam.c: the governing rafter and rail with their loads. */
 void put_beams(struct json *j, json_t *root, const struct result *r);
 /* json_steps.c: the calculation, section by section. */

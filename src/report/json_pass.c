@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "report/check_part.h"
+
 static void add_force(struct json *j, json_t *parent, const char *key, const struct force *f)
 {
 	json_t *object = put_object(j, parent, key);
@@ -89,11 +91,7 @@ static void add_attachment(struct json *j, json_t *object, const struct result *
 	add_force(j, object, "down", &a->down);
 	add_force(j, object, "slope", &a->slope);
 	put_checks(j, object, "checks", a->check);
-	put_number(j, object, "ratio", a->ratio);
-	if (isnan(a->ratio))
-		put(j, object, "governs", json_null());
-	else
-		put_check(j, object, "governs", a->governs);
+	put_governs(j, object, a->check, a->ratio, a->governs);
 }
 
 static const char *place_kind(enum link link)
@@ -154,7 +152,10 @@ static void add_zones(struct json *j, json_t *parent, const struct pass *pass)
 		put_quantity(j, object, "p_up", z->p_up, UNIT_PSF);
 		put_quantity(j, object, "p_down", z->p_down, UNIT_PSF);
 		put_text(j, object, "limited_by", limited_by[z->end]);
-		put_check(j, object, "governs", z->governs);
+		if (z->end == SPACING_BY_CHECK && z->exact > 0)
+			put_check(j, object, "governs", z->governs);
+		else
+			put(j, object, "governs", json_null());
 	}
 }
 
@@ -163,7 +164,7 @@ static void add_pass(struct json *j, json_t *object, const struct result *r, con
 	put_text(j, object, "coefficients", pass->name);
 	put_bool(j, object, "holds", pass->holds);
 	put_bool(j, object, "complete", pass->complete);
-	put_number(j, object, "ratio", pass->ratio);
+	put_number(j, object, "ratio", pass_weakest(pass) == LINK_COUNT ? (double)NAN : pass->ratio);
 	add_chain(j, object, pass);
 	put_checks(j, object, "collector", pass->collector);
 	add_zones(j, object, pass);

@@ -92,13 +92,13 @@ static void verify(struct document *d, const struct margin *m)
 			     "None of the steps above raises the worst ratio.");
 }
 
-static const char *growth_value(const struct format *f, enum growth_id id, double value)
+static const char *growth_value(const struct format *f, enum growth_id id, double value, enum rounding rounding)
 {
 	switch (id) {
 	case GROWTH_WIND:
-		return show(f, value, UNIT_MPH);
+		return show_rounded(f, value, UNIT_MPH, rounding);
 	case GROWTH_SNOW:
-		return show(f, value, UNIT_PSF);
+		return show_rounded(f, value, UNIT_PSF, rounding);
 	case GROWTH_SPACING:
 		return show_tape(f, value);
 	case GROWTH_COLUMNS:
@@ -111,17 +111,17 @@ static const char *growth_value(const struct format *f, enum growth_id id, doubl
 static void growths(const struct format *f, const struct margin *m)
 {
 	static const char *const names[] = {"wind speed on these feet", "ground snow on these feet",
-					    "one spacing for all feet", "columns of collectors"};
+					    "one even spacing of all feet", "columns of collectors"};
 
 	document_add(f->document, BLOCK_HEADING, 1, "How far it may grow");
 	document_pairs(f->document);
 	for (int i = 0; i < (int)GROWTH_COUNT; i++) {
 		const struct growth *g = &m->growth[i];
-		const char *now = growth_value(f, (enum growth_id)i, g->now);
+		const char *now = growth_value(f, (enum growth_id)i, g->now, SHOW_NEAREST);
 
 		/* the layout found goes farther where it may, and nowhere else */
 		if (i == GROWTH_SPACING)
-			now = document_text(f->document, "%s at most in this layout", now);
+			now = document_text(f->document, "bays of up to %s, as laid out", now);
 		if (isnan(g->most))
 			document_pair(f->document, names[i], "", "now %s; holds at no value tried",
 				      now);
@@ -130,7 +130,7 @@ static void growths(const struct format *f, const struct margin *m)
 				      g->no_end ? "the end of what was tried, or of the roof"
 						: "beyond this it fails",
 				      "now %s; up to %s", now,
-				      growth_value(f, (enum growth_id)i, g->most));
+				      growth_value(f, (enum growth_id)i, g->most, SHOW_DOWN));
 	}
 }
 
@@ -143,7 +143,7 @@ void margin_report_build(struct document *d, const struct margin_view *v)
 		     v->job->title[0] ? v->job->title : "Which input decides");
 	if (!m->rated) {
 		document_add(d, BLOCK_CAUTION, 0,
-			     "The check ends before any layout is rated, so nothing can be moved: "
+			     "No layout is rated, so nothing can be moved: "
 			     "`rafterproof check` says why.");
 		return;
 	}

@@ -5,21 +5,21 @@
 
 #include "report/flashing_sizes.h"
 
-static const char *tape(const struct format *f, double length)
+static const char *size(const struct format *f, double length)
 {
-	return isnan(length) ? "-" : show_tape(f, length);
+	return isnan(length) ? "-" : show_part(f, length);
 }
 
 static void row(struct document *d, const struct format *f, int number, const struct guide_sizes *s)
 {
 	document_row(d);
 	document_cell(d, "P%d", number);
-	document_cell(d, "%s", tape(f, s->pipe_diameter));
-	document_cell(d, "%s", tape(f, s->pipe_insulated));
-	document_cell(d, "%s", tape(f, s->pipe_across));
-	document_cell(d, "%s", tape(f, s->pipe_ellipse));
-	document_cell(d, "%s", tape(f, s->deck_slot));
-	document_cell(d, "%s", tape(f, s->sleeve_difference));
+	document_cell(d, "%s", size(f, s->pipe_diameter));
+	document_cell(d, "%s", size(f, s->pipe_insulated));
+	document_cell(d, "%s", size(f, s->pipe_across));
+	document_cell(d, "%s", size(f, s->pipe_ellipse));
+	document_cell(d, "%s", size(f, s->deck_slot));
+	document_cell(d, "%s", size(f, s->sleeve_difference));
 	document_cell(d, "%s",
 		      isnan(s->pipe_temperature) ? "-" : show(f, s->pipe_temperature, UNIT_DEG_F));
 }
@@ -52,5 +52,6 @@ void pipe_notes(struct document *d, const struct format *f, const struct job *jo
 	}
 	document_add(d, BLOCK_PARAGRAPH, 0,
 		     "The notes name the sizes of the widest pipe; take those of this table for "
-		     "the others.");
+		     "the others. Holes here are the pipe's own; where it goes up in a sleeve that "
+		     "stands in the hole, the hole is the sleeve's, as its picture has it.");
 }

@@ -57,6 +57,11 @@ const char *place_name(struct document *d, const struct result *r, int place)
 	return place_on_block(r, place) ? document_text(d, "%d/%d", n, n + 1) : document_text(d, "%d", n);
 }
 
+const char *left_end(const struct job *job)
+{
+	return job->building.form == FORM_HIP ? "its left end" : "the left rake edge";
+}
+
 const char *link_place(const struct format *f, enum link link, int at)
 {
 	static const char *const what[LINK_COUNT] = { "collector", "rail line", "attachment",
@@ -65,6 +70,14 @@ const char *link_place(const struct format *f, enum link link, int at)
 	if (at <= 0)
 		return "";
 	return document_text(f->document, "%s" NBSP "%d", what[link], at);
+}
+
+bool any_rated(const struct check_value check[CHECK_COUNT])
+{
+	for (int i = 0; i < CHECK_COUNT; i++)
+		if (check[i].rated)
+			return true;
+	return false;
 }
 
 enum link pass_weakest(const struct pass *pass)

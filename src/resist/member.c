@@ -206,7 +206,8 @@ const struct step step_bearing_factor = {
 	.title = "bearing area factor",
 	.formula = "(lb + 0.375)/lb for lb < 6 in at least 3 in from the end, else 1",
 	.clause = { "NDS-2018 3.10.4" },
-	.confidence = FROM_MEMORY,
+	.confidence = ONE_SOURCE,
+	.note = "a copy (open source) has text and table of NDS 3.10.4",
 	.in = { { "lb", UNIT_IN, "bearing length" },
 	        { "from_end", UNIT_IN, "from the bearing to the end of the piece" } },
 	.value = bearing_factor

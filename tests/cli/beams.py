@@ -193,6 +193,14 @@ def check_faults(document, b, seen):
             yield f"deflection {check['demand']}, of the beam {b['deflection']}"
 
 
+def line_load_faults(document, b):
+    """The line load that the calculation derives from wind, snow and weight is one that the rafter's beam carries."""
+    told = [si(s) for section in document["calculation"] for s in section["steps"] if s["name"] == "rafter-line-load"]
+    loads = [si(load["w"]) for load in b["loads"]]
+    if b["is"] == "rafter" and told and min(abs(told[0] - w) for w in loads) > 1e-6 * abs(told[0]):
+        yield f"line load {told[0]} in the calculation, {loads} on the beam"
+
+
 def main():
     program, folder = os.path.abspath(sys.argv[1]), sys.argv[2]
     faults, beams, seen = [], 0, set()
@@ -206,7 +214,7 @@ def main():
             document = json.loads(done.stdout)
             for b in document["beams"]:
                 beams += 1
-                for fault in [*beam_faults(b), *check_faults(document, b, seen)]:
+                for fault in [*beam_faults(b), *check_faults(document, b, seen), *line_load_faults(document, b)]:
                     faults.append(f"{name} {change} {b['is']} {b['number']}: {fault}")
     print(f"{beams} beams; governing checks: {', '.join(sorted(seen))}")
     print("\n".join(faults))

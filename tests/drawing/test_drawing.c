@@ -139,6 +139,30 @@ static void labels(void **state)
 	drawing_destroy(d);
 }
 
+/* A drawing that grew downward ends where its content does; nothing moves against the rest. */
+static void cut(void **state)
+{
+	struct drawing *tall = drawing_create(letters, 0.07, 2, NULL);
+
+	(void)state;
+	drawing_set_title(tall, "title", "description");
+	drawing_view(tall, (struct view){{0.01, 1.9}, 0.01, 0});
+	drawing_line(tall, LAYER_EDGE, (struct point){0, 0}, (struct point){3, 4});
+	struct drawing *d = drawing_cut(tall, 1.8, NULL);
+	const struct shape *line = drawing_first(d);
+
+	assert_near(drawing_height(d), 0.2, 1e-12);
+	assert_near(drawing_width(d), 0.07, 1e-12);
+	assert_near(line->at[0].y, 0.1, 1e-12);
+	assert_near(hypot(line->at[1].x - line->at[0].x, line->at[1].y - line->at[0].y), 0.05, 1e-12);
+	/* a DXF file and the scale that is told go by it */
+	assert_near(drawing_main_view(d).scale, 0.01, 1e-12);
+	assert_near(drawing_main_view(d).origin.y, 0.1, 1e-12);
+	assert_string_equal(drawing_title(d), "title");
+	assert_string_equal(drawing_description(d), "description");
+	drawing_destroy(d);
+}
+
 /* What stands in a job's title cannot break a file. */
 static void hostile(void **state)
 {
@@ -221,6 +245,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(views),  cmocka_unit_test(hatches), cmocka_unit_test(spreads),
 		cmocka_unit_test(labels), cmocka_unit_test(hostile), cmocka_unit_test(memory),
+		cmocka_unit_test(cut),
 	};
 
 	return cmocka_run_group_tests(tests, open_letters, close_letters);

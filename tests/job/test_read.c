@@ -189,7 +189,7 @@ static void test_sizes(void **state)
 		 "8",
 		 "4x8", 3.5, 7.25},
 		{"2x6-full-sawn", "2x6-full-sawn", 2, 6},
-		{"2x6-pre-1970", "2x6-pre-1970", 1.625, 5.625},
+		{"2x6-pre-1970", "2x6-pre-1970", 1.625, 5.5},
 	};
 	char to[40];
 

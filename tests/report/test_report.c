@@ -111,7 +111,7 @@ static void test_order(void **state)
 		"\nAssumed, because it is not known\n",
 		"\nWhat this rests on\n",
 		"\nNot checked\n",
-		"\nCalculation\n",
+		"\nFormulas, line by line\n",
 		"\nOn the roof\n",
 	};
 
