@@ -196,7 +196,7 @@ static void lift(struct context *c, struct attachment *a, const struct load_case
 	if (!array_load_up(c, l->k, a->p_up, l->area, trace, &f.normal, &f.slope))
 		return;
 	f.normal -= f.slope * a->tip;
-	f.slope += l->k->W * a->p_shear * l->area;
+	f.slope += rack_slide(a, l->k->W, l->area, trace);
 	if (l->records && (f.normal > a->uplift.normal || !a->uplift.combination))
 		a->uplift = f;
 	if (f.normal > 0)
@@ -226,7 +226,8 @@ static void press(struct context *c, struct attachment *a, const struct load_cas
 	if (!array_load_down(c, &k, a->p_down, snow, l->area, trace, &f.normal, &f.slope))
 		return;
 	f.normal += P * c->cos_theta + f.slope * a->tip;
-	f.slope += P * c->sin_theta + held_force(c, a, l->snow, l->k->S, trace) + l->k->W * a->p_shear * l->area;
+	f.slope += P * c->sin_theta + held_force(c, a, l->snow, l->k->S, trace) +
+	           rack_slide(a, l->k->W, l->area, trace);
 	keep_down(a, l, &f);
 	hold(c, a, l, &f, -f.normal, trace);
 }

@@ -15,6 +15,9 @@
 	S(step_line_share)            \
 	S(step_rail_line_load)        \
 	S(step_rack_upper)            \
+	S(step_rack_lower)            \
+	S(step_rack_spread)           \
+	S(step_rack_slide)            \
 	S(step_fastener_rows_room)    \
 	S(step_tributary_area)        \
 	S(step_rafter_wind_area)      \

@@ -83,7 +83,11 @@ static void prepare(struct finder *f, struct context *c, const struct layout *la
 					     .lines = c->lines,
 					     .line = f->line,
 					     .floor = pass_collector_ratio(c, pass),
-					     .grows = c->job->coefficients == 0,
+					     /* a wider foot has less wind per area, and the rail
+						beside it with it: what a longer bay on one side
+						does to a cantilever on the other is asked for */
+					     .grows = c->job->coefficients == 0 &&
+						      !isfinite(f->rail),
 					     /* a foot in one span of a rafter relieves the other */
 					     .rafters_add = !rafter_in_one_piece(c),
 					     .even = c->effort != EFFORT_QUICK,
@@ -121,6 +125,15 @@ static void one_fewer(struct finder *f)
 	r->fewer_bound = s->best.complete ? s->best.ratio : fmin(s->best.bound, s->best.ratio);
 	r->fewer_ratio = f->pass->ratio;
 	r->fewer_governs = f->pass->governs;
+}
+
+/* What the walk found holds, but on as few feet nothing keeps every rule of the search. */
+static void rule_left(struct finder *f)
+{
+	struct search_result *r = &f->c->r->search;
+
+	r->bar = layout_bar(f, r->feet + 1);
+	r->bound = 0;
 }
 
 /* From the least number that single feet and full rafters allow upwards, to that of the layout that
@@ -202,6 +215,8 @@ bool layout_search(struct context *c, struct layout *layout, struct pass *pass)
 		return found;
 	if (c->r->search.found && c->r->search.bound == c->r->search.feet)
 		one_fewer(&f);
+	else if (c->r->search.found && c->r->search.bound > c->r->search.feet)
+		rule_left(&f);
 	else if (!c->r->search.found && c->r->search.settled)
 		c->r->search.bar = layout_bar(&f, SEARCH_FEET_MAX + 1);
 	return found;

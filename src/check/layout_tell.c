@@ -107,8 +107,11 @@ void layout_search_tell(struct context *c)
 	}
 	if (r->found && r->bound == r->feet)
 		tell_fewest(c);
+	else if (r->found && r->bar != BAR_NONE)
+		REMARK_T(c->r, RULE_LEFT, (r->feet), bar_words(r->bar));
 	else if (r->found)
-		REMARK(c->r, FEWEST_OPEN, r->feet, r->bound);
+		/* two on each line where nothing more is known */
+		REMARK(c->r, FEWEST_OPEN, r->feet, r->bound > 0 ? r->bound : 2 * c->lines);
 	else if (r->settled && r->bar != BAR_NONE)
 		REMARK_T(c->r, NONE_STANDS, (0), bar_words(r->bar));
 	else if (r->settled)

@@ -31,6 +31,53 @@ const struct step step_rack_upper = {
 	.value = upper,
 };
 
+/* in: Fn R_u */
+static double lower(const double *in)
+{
+	return in[0] - in[1];
+}
+
+const struct step step_rack_lower = {
+	.name = "rack-lower-foot", .symbol = "R_l", .unit = UNIT_PLF,
+	.title = "lift of the lower line of feet of a tilted collector",
+	.formula = "Fn - R_u", .clause = { "statics" }, .confidence = DERIVED,
+	.in = { { "Fn", UNIT_PLF, "force square to the roof, away from it" },
+	        { "R_u", UNIT_PLF, "lift of the upper line of feet" } },
+	.value = lower,
+};
+
+/* in: R l */
+static double spread(const double *in)
+{
+	return in[0] / in[1];
+}
+
+const struct step step_rack_spread = {
+	.name = "rack-line-pressure", .symbol = "p", .unit = UNIT_PSF,
+	.title = "pull, push or slide of a line of feet, spread over the strip of collector that it carries",
+	.formula = "R/l", .clause = { "statics" }, .confidence = DERIVED,
+	.note = "of the force along the roof each line takes half",
+	.in = { { "R", UNIT_PLF, "what the line of feet takes" },
+	        { "l", UNIT_FT, "length of collector, up the slope, that the line of feet carries" } },
+	.value = spread,
+};
+
+/* in: fW p A */
+static double slide(const double *in)
+{
+	return in[0] * in[1] * in[2];
+}
+
+const struct step step_rack_slide = {
+	.name = "rack-slide", .symbol = "Vw", .unit = UNIT_LB,
+	.title = "wind along the roof on a foot of a tilted row, added to the down-slope force",
+	.formula = "fW p A", .clause = { "statics" }, .confidence = DERIVED,
+	.in = { { "fW", UNIT_NONE, "factor of wind in the combination" },
+	        { "p", UNIT_PSF, "wind along the roof on the foot's strip, strength level" },
+	        { "A", UNIT_FT2, "area that the attachment carries" } },
+	.value = slide,
+};
+
 struct frame {
 	double yc, zc, s;
 };
@@ -52,7 +99,7 @@ static double lift(const struct frame *f, bool rear, double Fn, double Ft, struc
 {
 	const double up = STEP(trace, step_rack_upper, Fn, f->yc, Ft, f->zc, f->s);
 
-	return rear ? up : Fn - up;
+	return rear ? up : STEP(trace, step_rack_lower, Fn, up);
 }
 
 static void keep(struct attachment *a, double R)
@@ -101,9 +148,14 @@ void rack_share(const struct context *c, const struct line *line, const struct a
 	pressed(c, &f, line->rear, p, a, trace);
 	if (c->r->wind.rule == WIND_STRUCTURE)
 		structure(c, &f, line->rear, a, trace);
-	a->p_up /= depth;
-	a->p_down /= depth;
-	a->p_shear /= depth;
+	a->p_up = STEP(trace, step_rack_spread, a->p_up, depth);
+	a->p_down = STEP(trace, step_rack_spread, a->p_down, depth);
+	a->p_shear = STEP(trace, step_rack_spread, a->p_shear, depth);
 	/* the whole strip's down-slope weight tips the frame: onto the lower feet, off the upper ones */
 	a->tip = (line->rear ? -1 : 1) * f.zc / f.s * c->r->wind.Lp / depth;
+}
+
+double rack_slide(const struct attachment *a, double factor, double area, struct trace *trace)
+{
+	return a->p_shear > 0 && factor > 0 ? STEP(trace, step_rack_slide, factor, a->p_shear, area) : 0;
 }

@@ -95,7 +95,7 @@ enum remark_kind {
 	R(DECK_PLACES, NOTE, "Mounts on the deck alone stand at multiples of {0 in 2} from the collectors' left edge, on rafters or between: " \
 	  "they are told by the number of their place from the left. The deck is taken to hand each force to the rafters beside it by " \
 	  "leverage. Keep them off the deck's joints and edges as their report says.")                            \
-	R(GAP_COST, NOTE, "The {0 in 2} between foot and rafter that give no bearing leave a fastener {1 lb} of side load (reference value) " \
+	R(GAP_COST, NOTE, "The {0 in 2} between foot and rafter that give no bearing leave a fastener {1 lb down} of side load (reference value) " \
 	  "where bearing on the wood it would have {2 lb}: a foot on the rafter itself, or a solid block that fills the gap and is fixed to " \
 	  "the rafter, gets that back.")                                                                          \
 	R(HANGER_FREE, NOTE, "A hanger bolt stands free: it is rated as a bolt that bends in the wood under a force {0 in 2} above " \
@@ -211,14 +211,14 @@ enum remark_kind {
 	R(METAL_APART, NOTE, "Keep {t0} apart from {t1}: {t2}.")                                                  \
 	R(METAL_UNLISTED, NOTE, "Of {t0} on {t1} the table of metals says nothing: ask the makers.")               \
 	R(WALK_GAP, NOTE, "Between the rows {0 in 1} are left open, room to stand: roof live load is applied there.")  \
-	R(FIVE_PERCENT, NOTE, "The rafter's {t0} rises by {0 % 1}, more than 5 %: the existing-building code ({t1} " \
+	R(FIVE_PERCENT, NOTE, "The rafter's {t0} rises by {0 % up}, more than 5 %: the existing-building code ({t1} " \
 	  "and siblings) asks for today's strength; that is the rafter check above.")                             \
 	R(FIVE_PERCENT_OK, NOTE, "No rafter effect rises by more than 5 % ({t0} and siblings).")            \
 	R(BEFORE_FAILS, NOTE, "The rafter fails today's code before any collector is set: ratio {0 - 2} ({t0}).")  \
 	R(OVERHANG_FOOT, ENGINEER, "Feet stand on the rafter tails outside the wall (attachment {0 n}): the tail is not rated.") \
-	R(RATIO, FAILS, "{t0} at attachment {0 n}: {1 - 2} of what it can carry ({t1}).")                         \
-	R(RAFTER_RATIO, FAILS, "{t0}, rafter {0 n}: {1 - 2} of what it can carry ({t1}).")                      \
-	R(RAIL_RATIO, FAILS, "{t0}, line {0 n}: {1 - 2} of what it can carry ({t1}).")                     \
+	R(RATIO, FAILS, "{t0} at attachment {0 n}: {1 - 2} of what is allowed ({t1}).")                         \
+	R(RAFTER_RATIO, FAILS, "{t0}, rafter {0 n}: {1 - 2} of what is allowed ({t1}).")                      \
+	R(RAIL_RATIO, FAILS, "{t0}, line {0 n}: {1 - 2} of what is allowed ({t1}).")                     \
 	R(COLLECTOR_RATIO, FAILS, "{t0}: {1 - 2} of the collector's rated pressure ({t1}).")                      \
 	R(EDGE, FAILS, "The hole may miss the rafter's centre by {0 in 3}; the edge distance 1.5 D leaves {1 in 3}.")   \
 	R(EDGE_ROWS, FAILS, "The rows of screws may miss their place by {0 in 3}; the edge distance {2 in 3} (NDS Table 12.5.1C) leaves " \
@@ -262,6 +262,7 @@ enum remark_kind {
 	R(FEWER_BOUND, NOTE, "No layout with {0 n} is below {1 - 2}: that much is proved.")                       \
 	R(FEWER_BARRED, NOTE, "Fewer than {0 n} cannot stand here at all, whatever they carry: {t0}.")            \
 	R(NONE_STANDS, NOTE, "No number of attachments can stand here, whatever they carry: {t0}.")               \
+	R(RULE_LEFT, NOTE, "These {0 n} attachments hold, but leave out a rule that no layout on as few keeps: {t0}.")  \
 	R(FEWEST_OPEN, NOTE, "{0 n} attachments hold and at least {1 n} are needed; what lies between was not settled within the " \
 	  "effort allowed.")                                                                                      \
 	R(BEST_LAYOUT, NOTE, "No other layout with as many attachments has a lower worst ratio, or the same and more even shares.") \
@@ -313,7 +314,7 @@ enum remark_kind {
 	  "roofer before the roof is opened.")                                                                     \
 	R(OVER_OBSTACLE, UNCHECKED, "Collector {0 n} lies over obstacle {1 n}: whether that ends below the collector is not known.")  \
 	R(UNCHECKED_RAIL, UNCHECKED, "The rail: no section (S, I, alloy) and no allowable moment is given.")      \
-	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: no inertia or no limit is given.")         \
+	R(UNCHECKED_RAIL_DEFLECTION, UNCHECKED, "The rail's deflection: {t0} is given.")         \
 	R(UNCHECKED_RAIL_WEAK, UNCHECKED, "The rail's bending down the slope: no section modulus about that axis is given.") \
 	R(UNCHECKED_JOINTS, UNCHECKED, "The joints of the rail where they are entered: no tested moment of a joint is given.") \
 	R(UNCHECKED_SPLICE, UNCHECKED, "The joints of the rail, laid in lengths of {0 tape}: no tested moment of a joint is given.") \

@@ -211,7 +211,10 @@ static void unchecked(struct context *c)
 	if (rails && !isfinite(rail_capacity(c, NULL)))
 		REMARK(c->r, UNCHECKED_RAIL, 0);
 	else if (rails && (!isfinite(job->rail.inertia) || !isfinite(job->rail.deflection_limit)))
-		REMARK(c->r, UNCHECKED_RAIL_DEFLECTION, 0);
+		REMARK_T(c->r, UNCHECKED_RAIL_DEFLECTION, (0),
+			 isfinite(job->rail.inertia)            ? "no limit"
+			 : isfinite(job->rail.deflection_limit) ? "no inertia"
+								: "neither inertia nor limit");
 	if (rails && isfinite(rail_capacity(c, NULL)) &&
 	    !(isfinite(job->rail.weak_section_modulus) && job->rail.weak_section_modulus > 0))
 		REMARK(c->r, UNCHECKED_RAIL_WEAK, 0);

@@ -57,7 +57,7 @@ const char *section_words(enum trace_section s)
 {
 	static const char *const words[SECTION_COUNT] = {
 		"Wind: velocity pressure and zones", "Snow and roof live load", "Dead load",
-		"Wind on the governing attachment",  "Lag screw",               "Rail",
+		"Wind on the governing attachment",  "Fastener",                "Rail",
 		"Rafter",
 	};
 

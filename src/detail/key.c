@@ -115,11 +115,14 @@ static void put_bar(const struct scene *s, double y)
 	const double world = s->units == SYSTEM_SI ? 0.1 : 6 * M_PER_IN, length = world / s->scale;
 	const struct lettering_spec spec = {DETAIL_TEXT, false, ANCHOR_LEFT,
 					    ANCHOR_MIDDLE,      0,     false};
+	const char *bar = s->units == SYSTEM_SI ? "100 mm" : "6 in";
 	char text[64];
 
 	/* a page may show the drawing smaller: the bar shrinks with it */
-	snprintf(text, sizeof text, "%s; scale 1:%g when 110 mm wide",
-		 s->units == SYSTEM_SI ? "100 mm" : "6 in", s->scale);
+	if (s->resized)
+		snprintf(text, sizeof text, "%s", bar);
+	else
+		snprintf(text, sizeof text, "%s; scale 1:%g when 110 mm wide", bar, s->scale);
 	drawing_shape(s->d, LAYER_DIM, 0.2 * MM, FILL_BLACK,
 		      (const struct point[]){{SCENE_MARGIN, y},
 					     {SCENE_MARGIN + length / 2, y},

@@ -30,6 +30,26 @@ bool layer_carries(const struct detail_layer *l)
 	return layer_is(l, "block") && l->base < -2 * M_PER_IN; /* no deck is thicker */
 }
 
+void layers_take_out(struct detail_layers *r, const char *kind)
+{
+	int kept = 0;
+
+	for (int i = 0; i < r->layers; i++)
+		if (!layer_is(&r->layer[i], kind))
+			r->layer[kept++] = r->layer[i];
+	r->layers = kept;
+}
+
+void layers_take_out_carriers(struct detail_layers *r)
+{
+	int kept = 0;
+
+	for (int i = 0; i < r->layers; i++)
+		if (!layer_carries(&r->layer[i]))
+			r->layer[kept++] = r->layer[i];
+	r->layers = kept;
+}
+
 double layer_size(const struct detail_layer *l, const char *name)
 {
 #define S(member, text)                                                                            \
@@ -40,11 +60,13 @@ double layer_size(const struct detail_layer *l, const char *name)
 	return (double)NAN;
 }
 
-static void take_size(struct detail_layer *l, const char *name, double value)
+static void take_size(struct detail_layer *l, const char *name, double value, bool of_job)
 {
 #define S(member, text)                                                                            \
-	if (strcmp(name, text) == 0)                                                               \
-		l->member = value;
+	if (strcmp(name, text) == 0) {                                                             \
+		l->member = value;                                                                 \
+		l->usual.member = of_job ? (double)NAN : value;                                    \
+	}
 	LAYER_SIZES(S)
 #undef S
 }
@@ -70,11 +92,11 @@ static void on_layer(void *context, const struct guide_layer *layer)
 	l->woven = layer->woven;
 	l->plumb = layer->plumb;
 	l->turned = layer->turned;
-#define S(member, text) l->member = (double)NAN;
+#define S(member, text) l->member = l->usual.member = (double)NAN;
 	LAYER_SIZES(S)
 #undef S
 	for (int i = 0; i < layer->sizes; i++) {
-		take_size(l, layer->size[i].name, layer->size[i].value);
+		take_size(l, layer->size[i].name, layer->size[i].value, layer->size[i].of_job);
 		l->of_job = l->of_job || layer->size[i].of_job;
 	}
 }
@@ -118,7 +140,7 @@ static void put_base_below(struct detail_layers *r)
 			continue;
 		snprintf(l->kind, sizeof l->kind, "post");
 		snprintf(l->label, sizeof l->label, "post, its base below the plate");
-		l->diameter = 1.5 * M_PER_IN;
+		l->diameter = l->usual.diameter = 1.5 * M_PER_IN;
 		l->down = l->up = l->side = (double)NAN;
 		layers_take_out(r, "screw");
 		layers_take_out(r, "sealant");

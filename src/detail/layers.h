@@ -28,6 +28,9 @@ struct detail_layer {
 	enum guide_fastener as; /* of the screw or bolt: what the job has in its place */
 #define S(member, name) double member;
 	LAYER_SIZES(S)
+	struct {
+		LAYER_SIZES(S)
+	} usual; /* as the library has them, NAN where the job gives the size */
 #undef S
 	/* for who draws */
 	double foot;     /* v of its underside, m */
@@ -56,8 +59,9 @@ bool detail_layers_read(struct detail_layers *r, const struct guide_library *lib
 
 /* layers_fit.c */
 void layers_fit(struct detail_layers *r, const struct guide_request *request);
-/* Every layer of a kind. */
+/* layers.c: every layer of a kind; every block between two rafters. */
 void layers_take_out(struct detail_layers *r, const char *kind);
+void layers_take_out_carriers(struct detail_layers *r);
 
 bool layer_is(const struct detail_layer *l, const char *kind);
 /* First layer of a kind, or NULL. */

@@ -206,16 +206,6 @@ static void fit_post(struct detail_layers *r)
 	}
 }
 
-void layers_take_out(struct detail_layers *r, const char *kind)
-{
-	int kept = 0;
-
-	for (int i = 0; i < r->layers; i++)
-		if (!layer_is(&r->layer[i], kind))
-			r->layer[kept++] = r->layer[i];
-	r->layers = kept;
-}
-
 /* The fastener of the job in place of the usual one. A mount on the deck alone has no rafter below
    it; a clamp makes no hole, so that a drawing without seams stays as it is. */
 static void take_fastener(struct detail_layers *r, enum guide_fastener as)
@@ -284,6 +274,8 @@ static bool bare(const struct guide_sizes *s)
 
 void layers_fit(struct detail_layers *r, const struct guide_request *request)
 {
+	if (request->on_rafters && find(r, "rafter"))
+		layers_take_out_carriers(r);
 	fit_blocks(r);
 	fit_to_job(r, request->sizes);
 	if (r->pipe) {

@@ -81,7 +81,8 @@ static void sheet(struct scene *s, struct detail_layer *l, bool hidden)
 	plan_edge(s, DASH_DASHED, -side, cover, -side, up);
 	plan_edge(s, DASH_DASHED, side, cover, side, up);
 	plan_edge(s, cover < up ? DASH_DASHED : DASH_SOLID, -side, up, side, up);
-	scene_point(l, -0.9 * side, cover < up ? (cover + up) / 2 : -0.8 * down);
+	/* off the middle, where a batten may lie */
+	scene_point(l, -0.9 * side, cover < up ? cover + 0.8 * (up - cover) : -0.8 * down);
 }
 
 static void courses(struct scene *s, struct detail_layer *l)
@@ -90,7 +91,8 @@ static void courses(struct scene *s, struct detail_layer *l)
 
 	for (double butt = p->butt - 8 * p->E; butt < s->v1; butt += p->E)
 		across(s, butt, 0.5 * MM, DASH_SOLID);
-	scene_point(l, 0.8 * s->u1, p->butt + fmin(0.5 * p->E, (s->v1 - p->butt) / 2));
+	/* between the edge of the widest sheet and that of the picture */
+	scene_point(l, s->u1 - IN(0.6), p->butt + fmin(0.5 * p->E, (s->v1 - p->butt) / 2));
 }
 
 static void block_below(struct scene *s, double half, double down, double up,
@@ -107,16 +109,17 @@ static void block_below(struct scene *s, double half, double down, double up,
 static void rafters(struct scene *s, struct detail_layer *l)
 {
 	const struct detail_layer *block = NULL;
+	const double half = known(l->side, IN(0.75)); /* of lumber 2 in thick by name */
 
 	for (int i = 0; i < s->layers; i++)
 		if (layer_carries(&s->layer[i]) && !block)
 			block = &s->layer[i];
 	for (int side = -1; side <= 1; side += 2) {
-		plan_along(s, side * (block ? block->side : l->side), 0.25 * MM, DASH_DASHED);
+		plan_along(s, side * (block ? block->side : half), 0.25 * MM, DASH_DASHED);
 		if (block)
-			plan_along(s, side * (block->side + 2 * l->side), 0.25 * MM, DASH_DASHED);
+			plan_along(s, side * (block->side + 2 * half), 0.25 * MM, DASH_DASHED);
 	}
-	const double u = block ? block->side : l->side;
+	const double u = block ? block->side : half;
 
 	if (u < s->u1)
 		scene_point(l, u, s->v0 + 0.06 * (s->v1 - s->v0));
@@ -144,6 +147,24 @@ static void covered(struct scene *s, struct detail_layer *l)
 	}
 }
 
+/* Under a wider patch that lies on it. */
+static bool is_under_patch(const struct scene *s, const struct detail_layer *l)
+{
+	for (const struct detail_layer *over = l + 1; over < s->layer + s->layers; over++)
+		if (layer_is(over, "patch") && over->side > l->side)
+			return true;
+	return false;
+}
+
+/* A collar hides what ends below it: the sleeve, not the post or pipe that it is clamped on. */
+static bool is_under_cap(const struct scene *s, const struct detail_layer *l)
+{
+	const struct detail_layer *cap = scene_find(s, "cap");
+
+	return cap && cap->diameter > l->diameter && (layer_is(l, "sleeve") || layer_is(l, "boss") ||
+						      layer_is(l, "boot") || layer_is(l, "patch"));
+}
+
 static void visible(struct scene *s, struct detail_layer *l)
 {
 	if ((layer_is(l, "plate") || layer_is(l, "patch")) && isfinite(l->side))
@@ -155,9 +176,9 @@ static void visible(struct scene *s, struct detail_layer *l)
 	else if (layer_is(l, "boot") || layer_is(l, "boss") || layer_is(l, "sleeve") ||
 		 layer_is(l, "pipe-insulation") || layer_is(l, "post") ||
 		 (layer_is(l, "patch") && isfinite(l->diameter)))
-		plan_ring(s, l, FILL_WHITE);
+		plan_ring(s, l, FILL_WHITE, is_under_cap(s, l));
 	else if (layer_is(l, "pipe"))
-		plan_ring(s, l, FILL_GREY);
+		plan_ring(s, l, FILL_GREY, false);
 	else if (layer_is(l, "seam") || layer_is(l, "rib") ||
 		 (layer_is(l, "clamp") && l->spacing > 0))
 		plan_rows(s, l);
@@ -188,12 +209,18 @@ void plan_paint(struct scene *s)
 		if (s->lap.E > 0 && s->layer[i].exposure > 0 && s->layer[i].length > 0 &&
 		    !layer_is(&s->layer[i], "felt-strip"))
 			courses(s, &s->layer[i]);
+	/* what is cut or dressed over disappears below it */
+	for (int i = 0; i < s->layers; i++)
+		if (layer_is(&s->layer[i], "rib"))
+			visible(s, &s->layer[i]);
 	for (int i = 0; i < s->layers; i++)
 		if (is_flat(&s->layer[i]))
 			visible(s, &s->layer[i]);
 	/* a patch lies on the flange; what is widest first, so that nothing disappears below it */
 	for (int i = s->layers - 1; i >= 0; i--)
-		if (layer_is(&s->layer[i], "patch"))
+		if (layer_is(&s->layer[i], "patch") && is_under_patch(s, &s->layer[i]))
+			sheet(s, &s->layer[i], true);
+		else if (layer_is(&s->layer[i], "patch"))
 			visible(s, &s->layer[i]);
 	for (int i = 0; i < s->layers; i++)
 		if (scene_find(s, "patch") && layer_is(&s->layer[i], "plate"))
@@ -201,13 +228,13 @@ void plan_paint(struct scene *s)
 	for (int i = 0; i < s->layers; i++)
 		covered(s, &s->layer[i]);
 	for (int i = 0; i < s->layers; i++)
+		if (layer_is(&s->layer[i], "cap"))
+			plan_ring(s, &s->layer[i], FILL_LIGHT, false);
+	for (int i = 0; i < s->layers; i++)
 		if (!is_flat(&s->layer[i]) && !is_driven(&s->layer[i]) &&
-		    !layer_is(&s->layer[i], "patch"))
+		    !layer_is(&s->layer[i], "patch") && !layer_is(&s->layer[i], "rib"))
 			visible(s, &s->layer[i]);
 	for (int i = 0; i < s->layers; i++)
 		if (is_driven(&s->layer[i]))
 			visible(s, &s->layer[i]);
-	for (int i = 0; i < s->layers; i++)
-		if (layer_is(&s->layer[i], "cap"))
-			plan_ring(s, &s->layer[i], FILL_NONE);
 }

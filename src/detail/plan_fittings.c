@@ -44,7 +44,7 @@ static void hole(struct scene *s, const struct detail_layer *l)
 }
 
 /* A round thing; a plumb one cuts the roof in an ellipse that is longer up the slope. */
-void plan_ring(struct scene *s, struct detail_layer *l, enum fill fill)
+void plan_ring(struct scene *s, struct detail_layer *l, enum fill fill, bool hidden)
 {
 	struct point at[48];
 	const double r = l->diameter / 2, stretch = l->plumb ? 1 / cos(s->theta) : 1;
@@ -55,9 +55,12 @@ void plan_ring(struct scene *s, struct detail_layer *l, enum fill fill)
 				       stretch * r * sin(2 * PI * i / 48)};
 	if (layer_is(l, "sleeve") && l->gap > 0)
 		hole(s, l);
-	drawing_shape(s->d, LAYER_MATERIAL, 0.3 * MM, fill, at, 48);
+	if (hidden)
+		dashed_ring(s, (struct point){0, 0}, r, stretch * r);
+	else
+		drawing_shape(s->d, LAYER_MATERIAL, 0.3 * MM, fill, at, 48);
 	/* each ring is pointed at from a side of its own */
-	scene_point(l, r * cos(0.5 * turn), r * sin(0.5 * turn) * stretch);
+	scene_point(l, r * cos(0.8 * turn), r * sin(0.8 * turn) * stretch);
 }
 
 void plan_rows(struct scene *s, struct detail_layer *l)
@@ -119,7 +122,7 @@ void plan_screws(struct scene *s, struct detail_layer *l)
 
 		dot(s, l, 0, off);
 		dot(s, l, 0, -off);
-		scene_point(l, 0, off);
+		scene_point(l, 0, -off);
 	} else {
 		dot(s, l, 0, 0);
 		scene_point(l, 0, 0);

@@ -18,6 +18,7 @@ bool scene_read(struct scene *s, const struct guide_library *lib,
 	if (!detail_layers_read(&r, lib, request, of, view))
 		return false;
 	s->units = request->units;
+	s->resized = request->resized;
 	snprintf(s->title, sizeof s->title, "%s", r.title);
 	s->plan = r.plan;
 	s->along = r.along;

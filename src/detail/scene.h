@@ -22,6 +22,7 @@ struct scene {
 	struct drawing *d; /* NULL while sizes are only gathered */
 	const struct lettering *lettering;
 	enum unit_system units;
+	bool resized; /* as in guide.h */
 	char title[160];
 	bool plan, along, pipe, wall;
 	double theta; /* of the roof as drawn, rad */
@@ -77,7 +78,7 @@ void plan_along(struct scene *s, double u, double width, enum drawing_dash dash)
 void plan_edge(struct scene *s, enum drawing_dash dash, double u0, double v0, double u1, double v1);
 /* plan_fittings.c */
 void plan_diamond(struct scene *s, struct detail_layer *l);
-void plan_ring(struct scene *s, struct detail_layer *l, enum fill fill);
+void plan_ring(struct scene *s, struct detail_layer *l, enum fill fill, bool hidden);
 void plan_rows(struct scene *s, struct detail_layer *l);
 void plan_screws(struct scene *s, struct detail_layer *l);
 void plan_hook(struct scene *s, struct detail_layer *l);

@@ -99,6 +99,40 @@ static void rest_words(const struct scene *s, const struct detail_layer *l, char
 		append_untold(s, text, l->gap, " of room round the hole");
 }
 
+/* Which of the sizes told of a layer are the job's. */
+struct told {
+	bool usual;            /* some are not */
+	char list[SCENE_TEXT]; /* those that are */
+};
+
+static void look_at(const struct scene *s, const char *text, double m, double usual, struct told *k)
+{
+	char words[48], told[50];
+
+	if (!(isfinite(m) && m > 0))
+		return;
+	snprintf(told, sizeof told, " %s", size_words(s, words, sizeof words, m));
+	if (!strstr(text, told))
+		return;
+	if (fabs(m - usual) < 1e-9)
+		k->usual = true;
+	else if (!strstr(k->list, told))
+		append(k->list, *k->list ? "," : "", told, "");
+}
+
+static void append_mark(const struct scene *s, const struct detail_layer *l, char *text)
+{
+	struct told k = {false, ""};
+
+#define S(member, name) look_at(s, text, l->member, l->usual.member, &k);
+	LAYER_SIZES(S)
+#undef S
+	if (k.usual && *k.list)
+		append(text, " (this job:", k.list, ")");
+	else
+		append(text, " (this job)", "", "");
+}
+
 void scene_layer_words(const struct scene *s, const struct detail_layer *l, char *text)
 {
 	char D[48], len[48];
@@ -142,7 +176,7 @@ void scene_layer_words(const struct scene *s, const struct detail_layer *l, char
 		append_size(s, text, l->thickness, " thick");
 	rest_words(s, l, text);
 	if (l->of_job)
-		append(text, "", " (this job)", "");
+		append_mark(s, l, text);
 }
 
 static void seam_note(const struct scene *s, char *text)

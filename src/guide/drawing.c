@@ -6,13 +6,24 @@
 #include <string.h>
 
 #include "guide/claim.h"
+#include "guide/fill.h"
+
+/* As a picture and its key show it: as the lists print it. */
+static double of_job_as_printed(const struct guide_request *request, const struct guide_size_row *row)
+{
+	const double value = guide_size_value(request->sizes, row);
+
+	return row && row->style == GUIDE_LEAST && isfinite(value)
+		       ? guide_least(value, request->units)
+		       : value;
+}
 
 static void add_size(struct guide_layer *layer, const xmlNode *size,
-		     const struct guide_sizes *sizes)
+		     const struct guide_request *request)
 {
 	const char *from = node_attribute(size, "from");
 	const struct guide_size_row *row = guide_size_find(from, strlen(from));
-	const double of_job = guide_size_value(sizes, row);
+	const double of_job = of_job_as_printed(request, row);
 	double value = (double)NAN;
 
 	if (layer->sizes == GUIDE_LAYER_SIZES ||
@@ -24,11 +35,17 @@ static void add_size(struct guide_layer *layer, const xmlNode *size,
 	layer->sizes++;
 }
 
-static void hand_out_layer(const xmlNode *node, const struct guide_sizes *sizes,
+static void hand_out_layer(const xmlNode *node, const struct guide_request *request,
 			   const struct guide_layer_sink *sink)
 {
+	const char *label = node_attribute(node, "label");
+	char filled[GUIDE_TEXT_MAX];
+
+	if (guide_fill(filled, sizeof filled, label, request->sizes, request->units, NULL) ==
+	    GUIDE_FILLED)
+		label = filled;
 	struct guide_layer layer = {.kind = node_attribute(node, "kind"),
-				    .label = node_attribute(node, "label"),
+				    .label = label,
 				    .woven = node_has(node, "woven"),
 				    .plumb = node_has(node, "plumb"),
 				    .turned = node_has(node, "turned"),
@@ -36,7 +53,7 @@ static void hand_out_layer(const xmlNode *node, const struct guide_sizes *sizes,
 
 	for (const xmlNode *s = node_first(node); s; s = node_next(s))
 		if (node_is(s, "size"))
-			add_size(&layer, s, sizes);
+			add_size(&layer, s, request);
 	sink->layer(sink->context, &layer);
 }
 
@@ -69,6 +86,6 @@ bool guide_drawing(const struct guide_library *lib, const struct guide_request *
 	sink->title(sink->context, node_attribute(d, "title"));
 	for (const xmlNode *layer = node_first(d); layer; layer = node_next(layer))
 		if (node_is(layer, "layer"))
-			hand_out_layer(layer, request->sizes, sink);
+			hand_out_layer(layer, request, sink);
 	return true;
 }

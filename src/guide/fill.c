@@ -196,6 +196,13 @@ static double up_to(double si, double part)
 	return ceil(si / part - 1e-9) * part;
 }
 
+double guide_least(double value, enum unit_system units)
+{
+	if (units == SYSTEM_SI)
+		return up_to(value, 0.001);
+	return is_fraction(value) ? value : up_to(value, M_PER_IN / 8.0);
+}
+
 const char *guide_size_print(char *buf, size_t size, const struct guide_size_row *row, double value,
 			     enum unit_system units)
 {
@@ -205,10 +212,10 @@ const char *guide_size_print(char *buf, size_t size, const struct guide_size_row
 		break;
 	case GUIDE_LEAST:
 		if (units == SYSTEM_US)
-			tape_print(buf, size, is_fraction(value) ? value : up_to(value, M_PER_IN / 8.0),
-				   SYSTEM_US, is_fraction(value) ? 64 : 8);
+			tape_print(buf, size, guide_least(value, units), SYSTEM_US,
+				   is_fraction(value) ? 64 : 8);
 		else
-			print_metric(buf, size, up_to(value, 0.001));
+			print_metric(buf, size, guide_least(value, units));
 		break;
 	case GUIDE_LENGTH:
 		if (units == SYSTEM_US)

@@ -31,6 +31,8 @@ enum guide_fill guide_fill(char *buf, size_t size, const char *text,
 			   const struct guide_sizes *sizes, enum unit_system units,
 			   const char **at);
 
+/* What must be at least so much, as the guide prints it: up to what a tape shows. */
+double guide_least(double value, enum unit_system units);
 /* A size of the job as the guide prints it. */
 const char *guide_size_print(char *buf, size_t size, const struct guide_size_row *row, double value,
 			     enum unit_system units);

@@ -148,6 +148,8 @@ struct guide_request {
 	enum guide_depth depth;
 	enum guide_fastener fastener;
 	bool base_below; /* of the foot: on wood or deck, the flashing goes over it */
+	bool on_rafters; /* feet stand on rafters, not on blocks that the notes draw between two */
+	bool resized;    /* a sheet shows the picture in a size of its own: its bar alone is the scale */
 };
 
 /* Walks one page from top to bottom. False if the library has no such page; then

@@ -146,7 +146,8 @@ static struct guide_sizes sizes_of(const struct job *job, const struct result *r
 	s.rafter_depth = job->framing.depth;
 	s.rafter_spacing = job->framing.measured > 0 ? (double)NAN : job->framing.spacing;
 	s.foot_height = job->mount.height;
-	s.valley_level = STEP(NULL, step_valley_level, VALLEY_CLEAR, job->roof.pitch);
+	if (isfinite(job->roof.woven_valley))
+		s.valley_level = STEP(NULL, step_valley_level, VALLEY_CLEAR, job->roof.pitch);
 	set_feet(&s, job, &r->pass[r->judged]);
 	set_plate_width(&s, job);
 	set_pipes(&s, job, first, last);

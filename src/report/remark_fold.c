@@ -30,7 +30,7 @@ static void join(const struct format *f, struct remark *m, const struct remark *
 		m->text[1] = document_text(d, "%s and zone %s", word(m, 1), word(next, 1));
 	else if (m->id == REMARK_FIVE_PERCENT)
 		m->text[0] = document_text(d, "%s rises by %s, and its %s", word(m, 0),
-					   show_decimals(f, m->value[0], UNIT_PERCENT, 1), word(next, 0));
+					   show_rounded(f, m->value[0], UNIT_PERCENT, SHOW_UP), word(next, 0));
 	else
 		m->text[0] = document_text(d, "%s [%s] %s", word(m, 0), word(m, 1), word(next, 0));
 	if (m->id == REMARK_TILTED_LIMIT)

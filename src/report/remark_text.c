@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* Fills the templates of check/remark.h. A place is {i unit decimals}, {i tape}, {i pitch}, {i n},
+/* Fills the templates of check/remark.h. A place is {i unit decimals}, {i unit up|down}, {i tape}, {i pitch}, {i n},
    {i -}, {ti} or {code}. */
 #define _POSIX_C_SOURCE 200809L /* strcasecmp */
 #include "report/format.h"
@@ -22,6 +22,7 @@ struct place {
 	int index;
 	enum unit unit;
 	int decimals;
+	enum rounding rounding; /* not SHOW_NEAREST: to the usual decimals of the unit */
 };
 
 /* As printed ("lb/ft") or by its short name in the list of units ("plf"). */
@@ -70,6 +71,9 @@ static bool parse_place(const char *from, size_t n, struct place *p)
 
 	if (last && last[1] >= '0' && last[1] <= '9' && !last[2]) {
 		p->decimals = last[1] - '0';
+		*last = '\0';
+	} else if (last && (strcmp(last, " up") == 0 || strcmp(last, " down") == 0)) {
+		p->rounding = last[1] == 'u' ? SHOW_UP : SHOW_DOWN;
 		*last = '\0';
 	}
 	p->kind = strcmp(unit, "tape") == 0    ? PLACE_TAPE
@@ -133,6 +137,8 @@ static const char *fill(const struct format *f, const struct remark *m, const st
 	case PLACE_TEXT:
 		return m->text[p->index] ? m->text[p->index] : "not known";
 	case PLACE_UNIT:
+		if (p->rounding != SHOW_NEAREST)
+			return show_rounded(f, value, p->unit, p->rounding);
 		return show_decimals(f, value, p->unit, p->decimals);
 	case PLACE_TAPE:
 		return show_tape(f, value);

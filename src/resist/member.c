@@ -108,7 +108,7 @@ static double net_bottom(const double *in)
 const struct step step_net_section_top = {
 	.name = "net-section-top", .symbol = "S_net/S", .unit = UNIT_NONE,
 	.title = "section modulus left at the top fibre beside a hole in the top edge",
-	.formula = "I_net / ((d - y) b d^2/6), y and I_net of the rectangle less the hole",
+	.formula = "I_net / ((d - y) b d^2/6), y and I_net of the section that is left",
 	.clause = { "NDS-2018 3.1.2; section by statics" }, .confidence = DERIVED,
 	.in = { IN_BD, IN_HOLE }, .value = net_top
 };
@@ -116,7 +116,7 @@ const struct step step_net_section_top = {
 const struct step step_net_section_bottom = {
 	.name = "net-section-bottom", .symbol = "S_net/S", .unit = UNIT_NONE,
 	.title = "section modulus left at the bottom fibre beside a hole in the top edge",
-	.formula = "I_net / (y b d^2/6), y and I_net of the rectangle less the hole",
+	.formula = "I_net / (y b d^2/6), y and I_net of the section that is left",
 	.clause = { "NDS-2018 3.1.2; section by statics" }, .confidence = DERIVED,
 	.in = { IN_BD, IN_HOLE }, .value = net_bottom
 };

@@ -7,6 +7,7 @@
 #include "detail/layers.h"
 #include "report/caution.h"
 #include "report/flashing_sizes.h"
+#include "sheet/section.h"
 
 #define MARGIN (3 * MM)
 #define HEAD (17 * MM)
@@ -124,7 +125,9 @@ static double put(const struct sheet *s, struct drawing *d, int which, struct po
 					      .units = s->f.units,
 					      .depth = GUIDE_BRIEF,
 					      .fastener = flashing_fastener(s->job),
-					      .base_below = base_is_below(s->job)};
+					      .base_below = base_is_below(s->job),
+					      .on_rafters = !section_has_block(s),
+					      .resized = true};
 	const char *other = which == OF_FOOT ? flashing_of_other_foot(s) : NULL;
 
 	drawing_text(d, LAYER_TEXT, (struct point){at.x + MARGIN, at.y}, bold, name_of(s, which));
@@ -150,7 +153,7 @@ static double put(const struct sheet *s, struct drawing *d, int which, struct po
 
 static const char source_words[] =
 	"From the notes on this covering, with the sizes of this job where it has them; up the "
-	"slope is up. Each picture has a scale of its own.";
+	"slope is up. Each picture has a scale of its own: the bar below it.";
 
 static double verdict(const struct sheet *s, struct drawing *d, struct point at, double wide,
 		      double least)

@@ -6,15 +6,6 @@
 #define PT POINTS_PER_M
 #define LEADING 1.18 /* of line to line, beside the typeface's own height: DejaVu's is generous */
 
-void flow_need(struct flow *f, double height)
-{
-	if (f->y + height <= f->room.height)
-		return;
-	pdf_page(f->pdf, false, f->name);
-	f->room = pdf_room(f->pdf);
-	f->y = 0;
-}
-
 void flow_space(struct flow *f, double height)
 {
 	if (f->y > 0)
@@ -96,6 +87,25 @@ double flow_width(const struct flow *f, const char *text, double size, bool bold
 {
 	return lettering_width(pdf_lettering(f->pdf), text,
 			       (struct lettering_style){size, bold, false});
+}
+
+static void continued(struct flow *f)
+{
+	char text[160];
+
+	snprintf(text, sizeof text, "%s (continued)", f->under);
+	f->y += flow_put(f, text, f->text, true, 0, 0, f->room.width, false) + 0.8 * MM;
+}
+
+void flow_need(struct flow *f, double height)
+{
+	if (f->y + height <= f->room.height)
+		return;
+	pdf_page(f->pdf, false, f->name);
+	f->room = pdf_room(f->pdf);
+	f->y = 0;
+	if (f->under)
+		continued(f);
 }
 
 /* A line along the page, or, without a width, a bar down it. */

@@ -15,9 +15,13 @@ struct flow {
 	double y;    /* used, from the room's top, m */
 	double text; /* size of running text */
 	bool beside; /* pairs in two columns */
+	const char *under; /* the heading of what is being put; NULL: none */
 };
 
-/* A new page when less than `height` is left. */
+/* Tables and pairs this low are not broken. */
+#define FLOW_WHOLE (56 * MM)
+
+/* A new page when less than `height` is left; what goes on there has its heading again. */
 void flow_need(struct flow *f, double height);
 void flow_space(struct flow *f, double height);
 /* Wrapped text at x from the room's left edge; goes on over pages line by line. `bar`: a thick line

@@ -51,10 +51,32 @@ static double pair_least(const struct flow *f, const struct pair *p, const struc
 	return sum;
 }
 
-static void in_one(struct flow *f, const struct block *b)
+static struct strip one_strip(const struct flow *f, const struct block *b)
 {
 	const double width = f->room.width;
-	const struct strip s = {0, width, widest_name(f, b, 0.34 * width)};
+
+	return (struct strip){0, width, widest_name(f, b, 0.34 * width)};
+}
+
+static double in_one_height(const struct flow *f, const struct block *b)
+{
+	const struct strip s = one_strip(f, b);
+	double sum = 0;
+
+	for (const struct pair *p = b->pair; p; p = p->next) {
+		sum += pair_height(f, p, &s);
+		if (*p->note)
+			sum += flow_height(f, p->note, NOTE * f->text, false,
+					   s.width - s.name - NAME_GAP);
+	}
+	return sum;
+}
+
+static void in_one(struct flow *f, const struct block *b)
+{
+	const struct strip s = one_strip(f, b);
+
+	flow_need(f, flow_pairs_least(f, b));
 
 	for (const struct pair *p = b->pair; p; p = p->next) {
 		flow_need(f, pair_least(f, p, &s));
@@ -188,9 +210,14 @@ static void in_columns(struct flow *f, const struct block *b)
 	}
 }
 
+/* All of them where they are few. */
 double flow_pairs_least(const struct flow *f, const struct block *b)
 {
-	return f->beside ? beside_height(f, b) : 3 * f->text;
+	if (f->beside)
+		return beside_height(f, b);
+	const double whole = in_one_height(f, b);
+
+	return !is_long_list(f, b) && whole <= FLOW_WHOLE ? whole : 3 * f->text;
 }
 
 void flow_pairs(struct flow *f, const struct block *b)

@@ -148,8 +148,7 @@ static void put_row(struct flow *f, const struct grid *g, const char *const *cel
 
 #define HEAD_GAP (1.4 * MM) /* with the rule in it */
 #define ROW_GAP (0.3 * MM)
-/* A table this low is not broken. */
-#define WHOLE (38 * MM)
+#define FEW 4 /* rows: as many stay before a break, where the table is long */
 
 static double head_height(const struct flow *f, const struct grid *g)
 {
@@ -171,19 +170,19 @@ static void put_head(struct flow *f, const struct grid *g)
 	flow_rule(f, 0, f->y - 1.0 * MM, total(g->width, g->t->columns), 0.3 * MM);
 }
 
-/* The whole if it is low, else the head and two rows. */
+/* The whole if it is low, else the head and a few rows. */
 static double least_of(const struct flow *f, const struct grid *g)
 {
 	const double head = head_height(f, g);
-	double sum = head, two = head;
+	double sum = head, few = head;
 	int n = 0;
 
-	for (const struct row *r = g->t->first; r && (n < 2 || sum < WHOLE); r = r->next, n++) {
+	for (const struct row *r = g->t->first; r && (n < FEW || sum < FLOW_WHOLE); r = r->next) {
 		sum += row_height(f, g, r->cell, false) + ROW_GAP;
-		if (n < 2)
-			two = sum;
+		if (n++ < FEW)
+			few = sum;
 	}
-	return sum < WHOLE ? sum : two;
+	return sum < FLOW_WHOLE ? sum : few;
 }
 
 double flow_table_least(const struct flow *f, const struct table *t)

@@ -1,11 +1,13 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet/html.h"
 
+#include <string.h>
+
 #include "drawing/svg.h"
 #include "sheet/html_table.h"
 
-/* Black on white; of each drawing there are two: one as wide as the text on a desk and on paper, and one
- * for a screen narrower than that. Tables: html_table.c. */
+/* Black on white; of each drawing there are two: one for a desk and for paper, and one for a screen
+ * narrower than the text. Tables: html_table.c. */
 static const char style[] =
 	"html{font:16px/1.45 'DejaVu Sans',Verdana,sans-serif;color:#000;background:#fff}\n"
 	"body{max-width:62rem;margin:0 auto;padding:0 1rem 3rem}\n"
@@ -22,17 +24,54 @@ static const char style[] =
 	"dl{display:grid;grid-template-columns:minmax(8rem,16rem) 1fr;gap:.15rem "
 	"1rem}dd{margin:0}\n"
 	"li.box{list-style-type:'\\2610\\a0';margin:.3rem 0}\n"
-	".note{font-size:.85rem}.step{margin:.7rem 0}.step "
+	/* values and result each begin with their "=", on a line of their own if they must break */
+	".q{display:inline-block}.n{white-space:nowrap}.note{font-size:.85rem}.step{margin:.7rem 0}.step "
 	"b{display:block}.clause{font-size:.85rem}\n"
 	".drawing svg,.phone svg{display:block;width:100%;height:auto}.phone{display:none}\n"
 	/* edge to edge: 1rem is the body's own margin */
 	"@media screen and (max-width:62rem){.desk{display:none}"
 	".phone{display:block;margin:0 -1rem}.phone svg{max-width:34rem;margin:0 auto}}\n"
 	"@media(max-width:36rem){dl{display:block}dt{margin-top:.4rem;font-weight:bold}}\n"
+	/* wider than the text where the screen is: the letters of a sheet are small on it */
+	"@media screen and (min-width:66rem){.desk{--wide:min(100vw - 3rem,78rem);"
+	"width:var(--wide);margin-left:calc(50% - var(--wide)/2)}}\n"
 	"@page wide{size:landscape}@media print{section{break-before:page}"
 	"#sheet-1{break-before:auto}.wide{page:wide}.drawing svg{max-height:6.3in}"
 	"nav{display:none}h2,h3,h4,h5{break-after:avoid}"
 	"tr,.step,li,.seal,.verdict{break-inside:avoid}html{font-size:12px}}\n";
+
+/* Bytes of a number with a hyphen in it at the start of text; 0 if there is none. */
+static size_t hyphened(const char *text)
+{
+	const size_t before = strspn(text, "0123456789.");
+
+	if (before == 0 || text[before] != '-')
+		return 0;
+	const size_t after = strspn(text + before + 1, "0123456789./");
+
+	return after > 0 ? before + 1 + after + strspn(text + before + 1 + after, "ABCDEFGHI") : 0;
+}
+
+void html_text(FILE *f, const char *text)
+{
+	char piece[2] = "";
+	/* a number may, after a blank, a blank that does not break (its last byte) or a bracket */
+	bool begins = true;
+
+	while (*text) {
+		const size_t n = begins ? hyphened(text) : 0;
+
+		if (n > 0)
+			fprintf(f, "<span class=\"n\">%.*s</span>", (int)n, text);
+		text += n;
+		begins = false;
+		if (n > 0)
+			continue;
+		piece[0] = *text++;
+		begins = strchr(" (\xa0", piece[0]);
+		svg_text(f, piece);
+	}
+}
 
 static void tagged(FILE *f, const char *tag, const char *class, const char *text)
 {
@@ -40,7 +79,7 @@ static void tagged(FILE *f, const char *tag, const char *class, const char *text
 		fprintf(f, "<%s class=\"%s\">", tag, class);
 	else
 		fprintf(f, "<%s>", tag);
-	svg_text(f, text);
+	html_text(f, text);
 	fprintf(f, "</%s>\n", tag);
 }
 
@@ -63,7 +102,7 @@ void html_contents(FILE *f, const char *const *name, int n)
 	fputs("<nav aria-label=\"Sheets\">\n<ol>\n", f);
 	for (int i = 0; i < n; i++) {
 		fprintf(f, "<li><a href=\"#sheet-%d\">", i + 1);
-		svg_text(f, name[i]);
+		html_text(f, name[i]);
 		fputs("</a></li>\n", f);
 	}
 	fputs("</ol>\n</nav>\n", f);
@@ -71,8 +110,10 @@ void html_contents(FILE *f, const char *const *name, int n)
 
 void html_sheet_begin(FILE *f, int number, const char *name, bool wide)
 {
-	fprintf(f, "<section id=\"sheet-%d\"%s>\n", number, wide ? " class=\"wide\"" : "");
-	tagged(f, "h2", "", name);
+	fprintf(f, "<section id=\"sheet-%d\"%s>\n<h2>%d&#160; ", number,
+		wide ? " class=\"wide\"" : "", number);
+	html_text(f, name);
+	fputs("</h2>\n", f);
 }
 
 void html_sheet_end(FILE *f)
@@ -105,10 +146,10 @@ static void put_pairs(FILE *f, const struct pair *p)
 	for (; p; p = p->next) {
 		tagged(f, "dt", "", p->name);
 		fputs("<dd>", f);
-		svg_text(f, p->value);
+		html_text(f, p->value);
 		if (*p->note) {
 			fputs("<br><span class=\"note\">", f);
-			svg_text(f, p->note);
+			html_text(f, p->note);
 			fputs("</span>", f);
 		}
 		fputs("</dd>\n", f);
@@ -120,15 +161,17 @@ static void put_step(FILE *f, const struct step_line *s)
 {
 	fputs("<div class=\"step\">", f);
 	tagged(f, "b", "", s->title);
-	svg_text(f, s->symbol);
+	html_text(f, s->symbol);
 	fputs(" = ", f);
-	svg_text(f, s->formula);
+	html_text(f, s->formula);
 	if (*s->values) {
-		fputs(" = ", f);
-		svg_text(f, s->values);
+		fputs(" <span class=\"q\">= ", f);
+		html_text(f, s->values);
+		fputs("</span>", f);
 	}
-	fputs(" = ", f);
+	fputs(" <span class=\"q\">= ", f);
 	tagged(f, "strong", "", s->result);
+	fputs("</span>\n", f);
 	if (*s->where)
 		tagged(f, "div", "note", s->where);
 	tagged(f, "div", "clause", s->clause);
@@ -169,7 +212,7 @@ static void put_block(FILE *f, const struct block *b)
 		return;
 	case BLOCK_NUMBERED:
 		fprintf(f, "<li value=\"%d\">", b->level);
-		svg_text(f, b->text);
+		html_text(f, b->text);
 		fputs("</li>\n", f);
 		return;
 	case BLOCK_CAUTION:

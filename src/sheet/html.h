@@ -21,6 +21,8 @@ void html_sheet_begin(FILE *f, int number, const char *name, bool wide);
 void html_document(FILE *f, const struct document *d);
 /* narrow: the same for a telephone's screen, which shows that alone; NULL: there is none. */
 void html_drawing(FILE *f, const struct drawing *d, const struct drawing *narrow);
+/* Text; numbers with a hyphen in them (3-1/2, 30.3-2C) stay on one line. */
+void html_text(FILE *f, const char *text);
 /* The empty frame for an engineer's seal. */
 void html_seal(FILE *f);
 void html_sheet_end(FILE *f);

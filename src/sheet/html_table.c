@@ -1,29 +1,30 @@
 /* SPDX-License-Identifier: MIT */
 /* Nobody on a ladder pushes a table sideways: where the screen is narrower than the table, each row
-   becomes a block, its key cells as the block's title, each other cell behind the head of its
-   column, short ones two beside each other and in the same place in every block. */
+   becomes a block, its key cells first and bold, each cell behind the head of its column, short ones
+   two beside each other, moved up where a long one leaves room, in the same place in every block. */
 #include "sheet/html_table.h"
 
 #include <string.h>
 
 #include "drawing/svg.h"
 #include "report/utf8.h"
+#include "sheet/html.h"
 
 /* Widths in letters, of which the widest usual typeface puts 38 side by side on a screen of 360
  * px and 62 on the narrowest that is not a telephone's. */
 #define PHONE 36
 #define TABLET 60
 #define PROSE 16 /* a longer cell of prose wraps, at no less than this */
-#define HALF 19  /* head and value that fit in half the width of a telephone */
+#define HALF 20  /* head and value that fit in half the width of a telephone */
 
 #define BLOCKS(t)                                                                                  \
 	t " thead{display:none}" t "," t " tbody{display:block}" t                                 \
 	  " tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(9.4rem,1fr));"           \
-	  "gap:.1rem 1rem;border-bottom:1px solid #000;padding:.4rem 0}\n" t                       \
-	  " td{display:flex;align-items:baseline;gap:.5rem;padding:0;text-align:left;"              \
+	  "grid-auto-flow:dense;gap:.1rem 1rem;border-bottom:1px solid #000;padding:.4rem 0}\n" t  \
+	  " td{display:flex;align-items:baseline;gap:.5rem;padding:0;text-align:left;"             \
 	  "min-width:0}" t " td::before{content:attr(data-h);font-size:.85em;color:#333;"          \
-	  "white-space:normal}\n" t " .o,"                                                         \
-	  t " .b{grid-column:1/-1;white-space:normal}" t " .b{font-weight:bold}" t                 \
+	  "flex:none;max-width:75%;white-space:normal}\n" t                                        \
+	  " .o{grid-column:1/-1;white-space:normal}" t " .b{font-weight:bold}" t                   \
 	  " td:empty{display:none}\n"
 
 const char html_table_style[] =
@@ -63,19 +64,27 @@ static size_t least_width(const struct table *t)
 	return sum;
 }
 
+static bool takes_line(const struct table *t, int c)
+{
+	return letters(t->column[c].title) + longest_cell(t, c) > HALF;
+}
+
 static const char *cell_class(const struct table *t, int c)
 {
 	const struct column *column = &t->column[c];
-	const size_t most = longest_cell(t, c);
-	const bool wide = letters(column->title) + most > HALF;
+	const bool prose = column->wrap && longest_cell(t, c) > PROSE,
+		   right = column->align == ALIGN_RIGHT,
+		   /* nothing is moved up beside a key that the next column leaves alone */
+		   line = takes_line(t, c) ||
+			  (column->key && c + 1 < t->columns && takes_line(t, c + 1));
 
-	if (column->align == ALIGN_RIGHT)
-		return column->key ? "r k b" : wide ? "r k o" : "r k";
-	if (column->wrap && most > PROSE)
-		return column->key ? "w b" : "w o";
-	if (column->wrap)
-		return column->key ? "b" : wide ? "o" : "";
-	return column->key ? "k b" : wide ? "k o" : "k";
+	if (prose && !right)
+		return column->key ? "w b o" : "w o";
+	if (column->wrap && !right)
+		return column->key ? (line ? "b o" : "b") : line ? "o" : "";
+	if (column->key)
+		return right ? (line ? "r k b o" : "r k b") : line ? "k b o" : "k b";
+	return right ? (line ? "r k o" : "r k") : line ? "k o" : "k";
 }
 
 static void put_head(FILE *f, const struct table *t)
@@ -88,6 +97,19 @@ static void put_head(FILE *f, const struct table *t)
 		fputs("</th>", f);
 	}
 	fputs("</tr></thead>\n", f);
+}
+
+/* In a block a cell's head and its text are two things beside each other, however many spans the
+ * text has within. */
+static void put_text(FILE *f, const char *text, bool wrap)
+{
+	if (wrap && *text) {
+		fputs("<span>", f);
+		html_text(f, text);
+		fputs("</span>", f);
+	} else {
+		svg_text(f, text);
+	}
 }
 
 void html_table(FILE *f, const struct table *t)
@@ -113,7 +135,7 @@ void html_table(FILE *f, const struct table *t)
 				fputs("\"", f);
 			}
 			fputs(">", f);
-			svg_text(f, r->cell[c]);
+			put_text(f, r->cell[c], t->column[c].wrap);
 			fputs("</td>", f);
 		}
 		fputs("</tr>\n", f);

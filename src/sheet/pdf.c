@@ -17,7 +17,7 @@
 #define HEAD (17 * MM) /* from the edge to the room */
 #define FOOT (20 * MM)
 #define SMALL (2.3 * MM)
-#define HEAD_MAX 96
+#define HEAD_MAX 200
 
 struct pdf {
 	struct pdf_setup setup;
@@ -148,13 +148,23 @@ static void rule(struct pdf *p, double y)
 	cairo_stroke(p->cr);
 }
 
+/* Smaller where several sheets are named in it. */
+static double head_size(const struct pdf *p, double wide)
+{
+	const double usual = 3.2 * MM, least = 2.3 * MM;
+	const double w = lettering_width(p->setup.lettering, p->head,
+					 (struct lettering_style){usual, true, false});
+
+	return w <= wide ? usual : fmax(least, usual * 0.99 * wide / w);
+}
+
 static void head_and_foot(struct pdf *p)
 {
 	const double wide = p->width - 2 * SIDE, low = p->height - FOOT;
 	char page[64];
 
 	cairo_set_source_rgb(p->cr, 0, 0, 0);
-	line(p, SIDE, 11 * MM, 0.53 * wide, false, true, 3.2 * MM, p->head);
+	line(p, SIDE, 11 * MM, 0.53 * wide, false, true, head_size(p, 0.53 * wide), p->head);
 	const double w = lettering_width(p->setup.lettering, p->setup.job,
 					 (struct lettering_style){SMALL, false, false});
 	const double most = 0.45 * wide;
@@ -210,9 +220,9 @@ void pdf_sheet(struct pdf *p, const char *name, double y_below_top)
 {
 	const size_t n = strlen(p->head);
 
-	/* a sheet that begins lower down adds its number to the head */
+	/* a sheet that begins lower down goes into the head too */
 	if (y_below_top > 0)
-		snprintf(p->head + n, sizeof p->head - n, ", %.*s", (int)strcspn(name, " "), name);
+		snprintf(p->head + n, sizeof p->head - n, "; %s", name);
 	if (p->sheets < PDF_SHEETS_MAX)
 		p->at[p->sheets++] = p->pages;
 	p->parent = bookmark(p, CAIRO_PDF_OUTLINE_ROOT, name, y_below_top, true);

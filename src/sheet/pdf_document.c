@@ -34,6 +34,7 @@ static void put_index(struct flow *f, const struct pdf_index *index, double x, d
 /* An empty frame at the foot of the page, the index beside it. */
 static void seal(struct flow *f, const struct pdf_index *index)
 {
+	f->under = NULL;
 	flow_need(f, SEAL + 2 * MM);
 	const double y = f->room.height - SEAL;
 
@@ -59,6 +60,7 @@ static void open_page(struct flow *f)
 static void begin(struct flow *f, const struct pdf_part *part, bool first)
 {
 	f->name = part->name;
+	f->under = NULL;
 	if (first || f->y > (1 - ROOM_TO_BEGIN) * f->room.height) {
 		open_page(f);
 		pdf_sheet(f->pdf, part->name, 0);
@@ -98,8 +100,8 @@ static int pages_with(const struct pdf *p, const struct pdf_part *part, int part
 	return pdf_end(f.pdf, NULL) == 0 ? pages : 0;
 }
 
-/* 2.5 mm is 7 points */
-#define SEALED_LEAST (2.45 * MM)
+/* 2.3 mm is 6.5 points */
+#define SEALED_LEAST (2.25 * MM)
 
 static double sealed_text(const struct pdf *p, const struct pdf_part *part,
 			  const struct pdf_index *index)
@@ -112,13 +114,14 @@ static double sealed_text(const struct pdf *p, const struct pdf_part *part,
 	return FLOW_TEXT;
 }
 
-/* A last page with little on it is saved if text a little smaller does it. */
+/* A last page with little on it is saved if text a little smaller does it; best if the page that
+ * is then the last has more on it. */
 #define LITTLE 0.45
 #define SNUG_LEAST (0.93 * FLOW_TEXT)
 
 static double snug_text(const struct pdf *p, const struct pdf_part *part, int parts)
 {
-	double full, other;
+	double first = 0, full, other; /* first: that saves it */
 	const int pages = pages_with(p, part, parts, NULL, FLOW_TEXT, &full);
 
 	if (pages < 2 || full > LITTLE)
@@ -126,10 +129,14 @@ static double snug_text(const struct pdf *p, const struct pdf_part *part, int pa
 	for (double text = FLOW_TEXT; text > SNUG_LEAST; text -= 0.05 * MM) {
 		const int now = pages_with(p, part, parts, NULL, text, &other);
 
-		if (now > 0 && now < pages)
+		if (now == 0 || now >= pages)
+			continue;
+		if (other > LITTLE)
 			return text;
+		if (first <= 0)
+			first = text;
 	}
-	return FLOW_TEXT;
+	return first > 0 ? first : FLOW_TEXT;
 }
 
 void pdf_documents(struct pdf *p, const struct pdf_part *part, int parts)

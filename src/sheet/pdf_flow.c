@@ -25,8 +25,10 @@ static void heading(struct flow *f, const struct block *b)
 	const bool first = b->level <= 1;
 	const double size = heading_size(f, b);
 
+	f->under = NULL;
 	flow_space(f, space_above(f, b));
 	flow_need(f, flow_least(f, b));
+	f->under = b->text;
 	if (first)
 		pdf_bookmark(f->pdf, b->text, f->room.y + f->y);
 	flow_text(f, (struct flow_style){.size = size, .bold = true}, b->text);
@@ -89,17 +91,40 @@ static void caution(struct flow *f, const struct block *b)
 	flow_space(f, 1.4 * MM);
 }
 
-#define EQUATION_MAX 2048
+#define EQUATION_MAX 4096
+#define PART_MAX 1536
 
 static bool fits_line(const struct flow *f, const char *equation)
 {
 	return flow_width(f, equation, EQUATION * f->text, false) <= f->room.width - INDENT;
 }
 
+#define NO_BREAK "\xC2\xA0"
+
+/* A line that begins with "=" is values or a result: no other "=" begins or ends one. */
+static void unbroken(char to[PART_MAX], const char *text)
+{
+	static const char sign[] = NO_BREAK "=" NO_BREAK;
+	size_t n = 0;
+
+	while (*text && n + sizeof sign < PART_MAX) {
+		const bool equals = strncmp(text, " = ", 3) == 0;
+
+		if (equals)
+			memcpy(to + n, sign, sizeof sign - 1);
+		else
+			to[n] = *text;
+		n += equals ? sizeof sign - 1 : 1;
+		text += equals ? 3 : 1;
+	}
+	to[n] = '\0';
+}
+
 /* On one line, or the formula on one and its values and result on the next, or each on its own. */
 static void equation_text(const struct flow *f, char text[EQUATION_MAX], const struct step_line *s)
 {
 	const bool values = *s->values;
+	char formula[PART_MAX], put_in[PART_MAX];
 	const char *below = "\n";
 
 	snprintf(text, EQUATION_MAX, "= %s = %s", s->values, s->result);
@@ -107,9 +132,12 @@ static void equation_text(const struct flow *f, char text[EQUATION_MAX], const s
 		below = " ";
 	snprintf(text, EQUATION_MAX, "%s = %s%s%s = %s", s->symbol, s->formula,
 		 values ? " = " : "", s->values, s->result);
-	if (!fits_line(f, text))
-		snprintf(text, EQUATION_MAX, "%s = %s%s%s%s= %s", s->symbol, s->formula,
-			 values ? "\n= " : "", s->values, below, s->result);
+	if (fits_line(f, text))
+		return;
+	unbroken(formula, s->formula);
+	unbroken(put_in, s->values);
+	snprintf(text, EQUATION_MAX, "%s = %s%s%s%s= %s", s->symbol, formula, values ? "\n= " : "",
+		 put_in, below, s->result);
 }
 
 static double step_height(const struct flow *f, const struct step_line *s)

@@ -56,7 +56,7 @@ static struct share share_of(const struct plan *p, double width, double height, 
 }
 
 /* The legend stands where it lets the scale be larger; at the right if that is the same. */
-static struct share share_best(const struct plan *p, double width, double height)
+static struct share share_with(const struct plan *p, double width, double height)
 {
 	const struct share right = share_of(p, width, height, false);
 
@@ -65,6 +65,19 @@ static struct share share_best(const struct plan *p, double width, double height
 	const struct share below = share_of(p, width, height, true);
 
 	return below.scale.ratio < right.scale.ratio ? below : right;
+}
+
+/* What is told elsewhere too is left out where it would cost scale. */
+static struct share share_best(struct plan *p, double width, double height)
+{
+	p->full = false;
+	const struct share bare = share_with(p, width, height);
+
+	p->full = true;
+	const struct share full = share_with(p, width, height);
+
+	p->full = full.scale.ratio <= bare.scale.ratio;
+	return p->full ? full : bare;
 }
 
 /* Everything between the dimensions and the legend, in the middle of its room. */
@@ -146,7 +159,7 @@ double plan_ratio(const struct sheet *s, enum plan_part part, double width, doub
 
 	if (!d)
 		return HUGE_VAL;
-	const struct plan p =
+	struct plan p =
 		plan_of(s, d, part, (struct sheet_room){.width = width, .height = height}, true);
 	const double ratio = share_best(&p, width, height).scale.ratio;
 
@@ -178,10 +191,13 @@ void plan_name(const struct plan *p)
 
 void plan_contents(const struct plan *p)
 {
-	plan_zones(p);
+	/* a plan without legend, for the ladder, has none of what a legend would have to explain */
+	if (p->legend)
+		plan_zones(p);
 	plan_clear_paths(p);
 	plan_collectors(p);
-	plan_zone_borders(p);
+	if (p->legend)
+		plan_zone_borders(p);
 	plan_rafters(p);
 	plan_obstacles(p);
 	plan_rails(p);
@@ -194,7 +210,8 @@ void plan_contents(const struct plan *p)
 	plan_dimensions(p);
 	reserve_collectors(p);
 	plan_clear_names(p);
-	plan_zone_labels(p);
+	if (p->legend)
+		plan_zone_labels(p);
 	plan_slope_arrow(p);
 }
 

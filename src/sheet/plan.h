@@ -25,6 +25,7 @@ struct plan {
 	bool legend; /* with one: a column at the right, or a strip below where that lets the scale
 			be larger */
 	bool below;
+	bool full; /* with what is told elsewhere too: whole lengths, the array's place in words */
 	double strip; /* height of the strip and of the room above it */
 };
 
@@ -63,6 +64,8 @@ void plan_clear_paths(const struct plan *p);
 void plan_clear_names(const struct plan *p);
 void plan_obstacles(const struct plan *p);
 void plan_edges(const struct plan *p);
+/* True if an edge of the roof on this layer (LAYER_EDGE, LAYER_RIDGE) is drawn. */
+bool plan_edge_shown(const struct plan *p, enum drawing_layer layer);
 void plan_rafters(const struct plan *p);
 void plan_collectors(const struct plan *p);
 void plan_rails(const struct plan *p);
@@ -77,12 +80,19 @@ const char *plan_pitch(const struct sheet *s);
 int plan_rafters_drawn(const struct result *r);
 const double *plan_rafter_x(const struct result *r);
 void plan_dimensions(const struct plan *p);
+/* What distances along the eave are told from, in words. */
+const char *plan_left_end(const struct plan *p);
 /* Room that the dimensions take on paper at the view's scale, m, left of, below, right of and above
  * the window. */
 struct plan_room {
 	double left, below, right, above;
 };
 struct plan_room plan_dimension_room(const struct plan *p);
+/* plan_chain.c: distances between array and edges, and what they take above and at the right. */
+void plan_clear_distances(const struct plan *p);
+void plan_clear_room(const struct plan *p, struct plan_room *room);
+/* True if the plane is a rectangle, so that there are rakes to measure from. */
+bool plan_has_rakes(const struct result *r);
 /* How to lay the tape; upper left corner and width on paper. Returns the y below it. */
 double plan_caption(const struct plan *p, struct point at, double width);
 /* Column or strip from its upper left corner on; returns the y below it. */

@@ -1,16 +1,11 @@
 /* SPDX-License-Identifier: MIT */
 /* Dimensions of the plan. Below and at the left: running from the lower left corner, for the tape.
-   Above and at the right: what is clear between array and edges, for the reviewer. */
+   Above and at the right: plan_chain.c. */
 #include <math.h>
 #include <stdlib.h>
 
 #include "drawing/dimension.h"
 #include "sheet/plan.h"
-
-#define RAFTER_NUMBERS (2.8 * MM) /* above the roof's edge, less an extension line's gap */
-
-#define CLEAR_ABOVE (9 * MM) /* from the roof's edge to a line of clear distances */
-#define CLEAR_RIGHT (7 * MM)
 
 struct stations {
 	int n;
@@ -73,6 +68,9 @@ static void along_eave(const struct plan *p, struct stations *st)
 		add_station(st, r->array.x0);
 		add_station(st, r->array.x1);
 	}
+	/* in place of the whole length above, for which a screen has no height to spare */
+	if (p->room.narrow && p->part == PLAN_WHOLE)
+		add_station(st, r->plane_length);
 	for (int i = 0; i < p->s->job->pipes; i++)
 		if (pipe_placed(p, i))
 			add_station(st, p->s->job->pipe[i].at);
@@ -122,77 +120,6 @@ static struct running slope_line(const struct plan *p, const struct stations *st
 				.from = p->window.y0};
 }
 
-/* True if the plane is a rectangle, so that there are rakes to measure from. */
-static bool has_rakes(const struct result *r)
-{
-	if (r->outline.n != 4)
-		return false;
-	for (int i = 0; i < 4; i++)
-		if (fabs(r->outline.at[i].x) > 1e-4 &&
-		    fabs(r->outline.at[i].x - r->plane_length) > 1e-4)
-			return false;
-	return true;
-}
-
-struct clear {
-	double at[4];
-	const char *text[3];
-	struct chain chain;
-};
-
-/* Each distance that is one: an array on the edge has none there. */
-static void set_clear(const struct plan *p, struct clear *c, const double at[4], int n)
-{
-	c->chain.n = 0;
-	for (int i = 0; i < n; i++) {
-		if (c->chain.n > 0 && at[i] - c->at[c->chain.n - 1] < 0.001)
-			continue;
-		if (c->chain.n > 0)
-			c->text[c->chain.n - 1] = sheet_tape(p->s, at[i] - c->at[c->chain.n - 1]);
-		c->at[c->chain.n++] = at[i];
-	}
-	c->chain.at = c->at;
-	c->chain.text = c->text;
-	c->chain.size = p->size;
-}
-
-/* A hip's edges are not where a rectangle would have them. */
-static int clear_marks(const struct plan *p)
-{
-	return has_rakes(p->s->r) ? 4 : 3;
-}
-
-static void clear_along(const struct plan *p, struct clear *c)
-{
-	const struct result *r = p->s->r;
-
-	/* from above the rafters' numbers */
-	c->chain = (struct chain){.zero = {0, r->plane_slope + RAFTER_NUMBERS / p->view.scale},
-				  .away = CLEAR_ABOVE - RAFTER_NUMBERS};
-	set_clear(p, c, (const double[]){0, r->array.x0, r->array.x1, r->plane_length},
-		  clear_marks(p));
-}
-
-static void clear_up(const struct plan *p, struct clear *c)
-{
-	const struct result *r = p->s->r;
-
-	c->chain = (struct chain){.zero = {r->plane_length, 0}, .up = true, .away = CLEAR_RIGHT};
-	set_clear(p, c, (const double[]){0, r->array.y0, r->array.y1, r->plane_slope},
-		  clear_marks(p));
-}
-
-static void clear_distances(const struct plan *p)
-{
-	struct clear along, up;
-
-	clear_along(p, &along);
-	clear_up(p, &up);
-	dimension_chain(p->d, &along.chain);
-	if (!p->room.narrow)
-		dimension_chain(p->d, &up.chain);
-}
-
 struct plan_room plan_dimension_room(const struct plan *p)
 {
 	struct stations x, y;
@@ -209,28 +136,25 @@ struct plan_room plan_dimension_room(const struct plan *p)
 		.above = 5 * MM,
 	};
 
-	if (p->part == PLAN_WHOLE) {
-		struct clear along, up;
-
-		clear_along(p, &along);
-		clear_up(p, &up);
-		room.right =
-			p->room.narrow
-				? 2 * MM
-				: CLEAR_RIGHT + fmax(2 * MM, dimension_chain_room(p->d, &up.chain,
-										  p->view.scale));
-		room.above = CLEAR_ABOVE + dimension_chain_room(p->d, &along.chain, p->view.scale);
-	}
+	if (p->part == PLAN_WHOLE)
+		plan_clear_room(p, &room);
 	return room;
+}
+
+const char *plan_left_end(const struct plan *p)
+{
+	return plan_has_rakes(p->s->r) ? "the left rake edge" : "the eave's left end";
 }
 
 static const char *caption_words(const struct plan *p)
 {
-	return sheet_text(p->s,
-			  "Tape from the lower left corner: along the eave from %s, up "
-			  "the slope from the eave edge. %s",
-			  has_rakes(p->s->r) ? "the left rake edge" : "its left end",
-			  sheet_unit_note(p->s));
+	return sheet_text(
+		p->s,
+		"%sTape from the lower left corner: along the eave from %s, up "
+		"the slope from the eave edge. %s",
+		p->legend || p->room.narrow ? "" : sheet_text(p->s, "Scale %s. ", p->scale.text),
+		plan_has_rakes(p->s->r) ? "the left rake edge" : "its left end",
+		sheet_unit_note(p->s));
 }
 
 double plan_caption(const struct plan *p, struct point at, double width)
@@ -269,5 +193,5 @@ void plan_dimensions(const struct plan *p)
 	if (!p->room.narrow)
 		caption(p, first_line(p) + dimension_running_room(p->d, &eave) + 2 * MM);
 	if (p->part == PLAN_WHOLE)
-		clear_distances(p);
+		plan_clear_distances(p);
 }

@@ -14,8 +14,9 @@
 #define AIR (3 * MM)
 #define NAME_LINE (4 * MM)
 #define KEY_HIGH (14 * MM)
-/* Between the numbers of two feet beside each other, with the white round them. */
-#define NUMBER_AIR (1.3 * MM)
+/* Between the numbers of two feet beside each other, with the white round them: a collector's edge
+ * may stand there. */
+#define NUMBER_AIR (2.2 * MM)
 
 /* The window's division: part i lies between at[i] and at[i + 1]. */
 struct parts {
@@ -60,14 +61,18 @@ static bool crowded(const struct plan *p)
 static void set_scale(struct plan *p)
 {
 	p->view.scale = 1;
+	p->scale.ratio = 0;
 	/* a smaller scale may need more room for dimensions, and so a smaller scale again */
-	for (int i = 0; i < 4; i++) {
+	for (int i = 0; i < 8; i++) {
 		const struct plan_room room = plan_dimension_room(p);
-
-		p->scale = scale_for_plan(
+		const struct scale scale = scale_for_screen(
 			p->s, p->window.x1 - p->window.x0, p->window.y1 - p->window.y0,
 			p->room.width - 2 * MARGIN - room.left - room.right, p->room.height / 4);
-		p->view.scale = 1 / p->scale.ratio;
+
+		if (scale.ratio <= p->scale.ratio)
+			return;
+		p->scale = scale;
+		p->view.scale = 1 / scale.ratio;
 	}
 }
 
@@ -175,8 +180,8 @@ static double key(const struct plan *p, const struct parts *parts, double y)
 	return y - (w->y1 - w->y0) * k - AIR;
 }
 
-/* Where a part was cut from the next one: no number stands on that line. */
-static void cut_lines(const struct plan *p, const struct rectangle *whole)
+/* Where a part was cut from the next one: no number stands on that line, and nothing covers it. */
+static void cut_lines(const struct plan *p, const struct rectangle *whole, bool draw)
 {
 	const struct rectangle *w = &p->window;
 	const double x[] = {w->x0, w->x1}, half = 0.2 * MM / p->view.scale;
@@ -184,9 +189,11 @@ static void cut_lines(const struct plan *p, const struct rectangle *whole)
 	for (int i = 0; i < 2; i++) {
 		if (x[i] <= whole->x0 || x[i] >= whole->x1)
 			continue;
-		drawing_line_as(p->d, LAYER_FRAME, 0.35 * MM, DASH_DASH_DOT,
-				(struct point){x[i], w->y0}, (struct point){x[i], w->y1});
-		drawing_reserve(p->d, plan_box(p, x[i] - half, w->y0, x[i] + half, w->y1));
+		if (draw)
+			drawing_line_as(p->d, LAYER_FRAME, 0.25 * MM, DASH_DASH_DOT,
+					(struct point){x[i], w->y0}, (struct point){x[i], w->y1});
+		else
+			drawing_reserve(p->d, plan_box(p, x[i] - half, w->y0, x[i] + half, w->y1));
 	}
 }
 
@@ -206,8 +213,9 @@ static double put_window(struct plan *p, const struct rectangle *whole, double y
 				0};
 	drawing_view(p->d, p->view);
 	drawing_set_main_view(p->d, p->view);
-	cut_lines(p, whole);
+	cut_lines(p, whole, false);
 	plan_contents(p);
+	cut_lines(p, whole, true);
 	return y - room.above - h - room.below - AIR;
 }
 
@@ -250,7 +258,6 @@ struct drawing *plan_draw_narrow(const struct sheet *s, enum plan_part part, str
 	const double width = room.width - 2 * MARGIN;
 	struct point at = {MARGIN, room.height - MARGIN};
 
-	p.scale = scale_on_screen(s, p.scale);
 	plan_name(&p);
 	p.view.scale = 1 / p.scale.ratio; /* for the scale bar */
 	at.y = plan_legend_above(&p, at, width);

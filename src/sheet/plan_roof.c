@@ -120,6 +120,21 @@ void plan_edges(const struct plan *p)
 	}
 }
 
+bool plan_edge_shown(const struct plan *p, enum drawing_layer layer)
+{
+	const struct result *r = p->s->r;
+
+	if (r->outline.n < 3)
+		return layer == LAYER_EDGE && p->window.y0 <= 0;
+	for (int i = 0; i < r->outline.n; i++) {
+		struct point a = r->outline.at[i], b = r->outline.at[(i + 1) % r->outline.n];
+
+		if (edge_layer(p, a, b) == layer && plan_clip(p, &a, &b))
+			return true;
+	}
+	return false;
+}
+
 /* Rafters, or seams where feet stand on those; places on blocks and on the deck are none. */
 int plan_rafters_drawn(const struct result *r)
 {

@@ -9,7 +9,8 @@
 /* Four steps of a round length, black and white. */
 static double scale_bar(const struct plan *p, struct point at, double width)
 {
-	static const double us[] = {0.5, 1, 2, 4, 5, 10, 20}, si[] = {0.1, 0.2, 0.5, 1, 2, 5, 10};
+	static const double us[] = {0.5, 1, 2, 4, 5, 10, 20},
+			    si[] = {0.1, 0.25, 0.5, 1, 2.5, 5, 10};
 	const bool metric = p->s->f.units == SYSTEM_SI;
 	const double unit = metric ? 1 : M_PER_FT, room = width - 26 * MM;
 	const struct lettering_spec spec = {p->size, false, ANCHOR_CENTRE, ANCHOR_TOP, 0, false};
@@ -31,7 +32,7 @@ static double scale_bar(const struct plan *p, struct point at, double width)
 			drawing_text(p->d, LAYER_TEXT, (struct point){x, at.y - 2 * MM}, spec,
 				     sheet_text(p->s, "%s%s",
 						number_print(buf, sizeof buf, i * step,
-							     i > 0 && step * 2 < 1 ? 1 : 0),
+							     fmod(i * step, 1) > 0 ? 1 : 0),
 						i == 4 ? (metric ? " m" : " ft") : ""));
 	}
 	return at.y - 2.2 * LINE;

@@ -58,6 +58,21 @@ static double between_rafters(const struct plan *p, double x)
 	return x;
 }
 
+/* Where the pitch begins, right of the arrow at x: beside it, but where a rafter would go through
+ * it in the middle of the next bay, if that has room. */
+static double beside(const struct plan *p, double x, double width)
+{
+	const struct result *r = p->s->r;
+	const double *rafter = plan_rafter_x(r), k = p->view.scale, near = x + 2 * MM / k,
+		     end = near + (width + 0.5 * MM) / k;
+
+	for (int i = 1; i + 1 < plan_rafters_drawn(r); i++)
+		if (rafter[i - 1] < x && x < rafter[i] && end > rafter[i] &&
+		    (rafter[i + 1] - rafter[i]) * k > width + 1 * MM)
+			return (rafter[i] + rafter[i + 1] - width / k) / 2;
+	return near;
+}
+
 /* True if the rectangle lies on the plane and, if so asked, within one zone. */
 static bool on_plane(const struct plan *p, struct rectangle w, bool one_zone)
 {
@@ -75,27 +90,41 @@ static bool on_plane(const struct plan *p, struct rectangle w, bool one_zone)
 	return true;
 }
 
-static bool put(const struct plan *p, double height, bool one_zone)
+/* In line with an edge of a collector the arrow would look like more of it. */
+static bool in_line(const struct plan *p, double x)
+{
+	for (int i = 0; i < p->s->r->collectors; i++) {
+		const struct rectangle *c = &p->s->r->collector[i];
+
+		if (fmin(fabs(x - c->x0), fabs(x - c->x1)) * p->view.scale < 2 * MM)
+			return true;
+	}
+	return false;
+}
+
+static bool put(const struct plan *p, double height, bool one_zone, bool off_edges)
 {
 	/* From the right end inwards, at half the height first. */
 	static const int order[TRIES] = {4, 3, 5, 2, 6, 1, 7, 0, 8};
 	const char *text = rise(p->s);
 	const struct lettering_spec spec = {p->size, true, ANCHOR_LEFT, ANCHOR_MIDDLE, 0, true};
 	const struct box letters = drawing_text_box(p->d, (struct point){0, 0}, spec, text);
-	const double k = p->view.scale, width = letters.x1 + 3.5 * MM,
-		     w = p->window.x1 - p->window.x0, h = p->window.y1 - p->window.y0;
+	const double k = p->view.scale, width = letters.x1, w = p->window.x1 - p->window.x0,
+		     h = p->window.y1 - p->window.y0;
 
 	for (int i = 0; i < TRIES * TRIES; i++) {
 		const double x = between_rafters(p, p->window.x1 - w * (i / TRIES + 0.75) / TRIES);
 		const double y = p->window.y0 + h * (order[i % TRIES] + 0.5) / TRIES;
-		const struct rectangle room = {x - 1.4 * MM / k, y - height / 2 / k, x + width / k,
-					       y + height / 2 / k};
+		const double words = beside(p, x, width);
+		const struct rectangle room = {x - 1.4 * MM / k, y - height / 2 / k,
+					       words + (width + 1.5 * MM) / k, y + height / 2 / k};
 		const struct box box = plan_box(p, room.x0, room.y0, room.x1, room.y1);
 
-		if (!drawing_is_free(p->d, box) || !on_plane(p, room, one_zone))
+		if (!drawing_is_free(p->d, box) || !on_plane(p, room, one_zone) ||
+		    (off_edges && in_line(p, x)))
 			continue;
 		arrow(p, (struct point){x, room.y1}, (struct point){x, room.y0});
-		drawing_text(p->d, LAYER_TEXT, (struct point){x + 2 * MM / k, y}, spec, text);
+		drawing_text(p->d, LAYER_TEXT, (struct point){words, y}, spec, text);
 		drawing_reserve(p->d, box);
 		return true;
 	}
@@ -106,7 +135,7 @@ void plan_slope_arrow(const struct plan *p)
 {
 	static const double height[] = {13 * MM, 8 * MM};
 
-	for (int i = 0; i < 4; i++)
-		if (put(p, height[i % 2], i < 2))
+	for (int i = 0; i < 8; i++)
+		if (put(p, height[i % 2], i % 4 < 2, i < 4))
 			return;
 }

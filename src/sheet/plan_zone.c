@@ -7,7 +7,7 @@
 
 #define HATCH_SPACING (2.4 * MM)
 #define NUDGE 1e-4 /* m: far enough to be in the next zone, near enough to be in no other */
-#define TRIES 9
+#define TRIES 17   /* each way */
 
 /* Strips one way, corners both ways; eave, rake and ridge each lean in another direction. */
 int plan_zone_hatch(enum zone zone, double angle[2])
@@ -139,16 +139,17 @@ void plan_zone_borders(const struct plan *p)
 	}
 }
 
-/* True if a shape of the same zone that came earlier shares an edge with this one: it carries the
- * label for both. */
-static bool labelled(const struct result *r, int index)
+/* True if a shape of the same zone that came earlier and is seen too shares an edge with this one:
+ * it carries the label for both. */
+static bool labelled(const struct plan *p, int index)
 {
+	const struct result *r = p->s->r;
 	const struct polygon *shape = &r->shape[index].shape;
 
 	for (int i = 0; i < index; i++) {
 		const struct polygon *other = &r->shape[i].shape;
 
-		if (r->shape[i].zone != r->shape[index].zone)
+		if (r->shape[i].zone != r->shape[index].zone || plan_in_window(p, other).n < 3)
 			continue;
 		for (int k = 0; k < shape->n; k++) {
 			const struct point a = shape->at[k], b = shape->at[(k + 1) % shape->n];
@@ -180,22 +181,52 @@ static bool surrounds(const struct plan *p, const struct polygon *shape, struct 
 	       plan_holds_point(shape, (struct point){at.x + right, at.y + high});
 }
 
+/* Round a zone's name: a bare figure would read as the number of a foot. */
+static struct box frame_of(const struct plan *p, struct box name)
+{
+	const double x = (p->room.narrow ? 0.4 : 0.7) * MM, y = (p->room.narrow ? 0.3 : 0.5) * MM;
+
+	return (struct box){name.x0 - x, name.y0 - y, name.x1 + x, name.y1 + y};
+}
+
+static void draw_label(const struct plan *p, struct point at, struct box frame,
+		       struct lettering_spec spec, const char *text)
+{
+	const struct view open = drawing_view_open(p->d);
+
+	drawing_view(p->d, VIEW_PAPER);
+	drawing_rectangle(p->d, LAYER_TEXT, FILL_WHITE, frame.x0, frame.y0, frame.x1, frame.y1);
+	drawing_text(p->d, LAYER_TEXT, at, spec, text);
+	drawing_reserve(p->d, frame);
+	drawing_view(p->d, open);
+}
+
 /* At the first of n places where the label is free and within its zone; a zone too narrow for it
- * has it where its middle at least lies within. */
+ * has it where its middle at least lies within, if it can off the roof's edge. */
 static void put_label(const struct plan *p, const struct polygon *seen, const struct point *place,
 		      int n, struct lettering_spec spec, const char *text)
 {
-	for (int pass = 0; pass < 2; pass++)
+	const struct polygon roof = plan_in_window(p, &p->s->r->outline);
+	const struct polygon *within[] = {seen, &roof, NULL};
+
+	for (int pass = 0; pass < 3; pass++)
 		for (int k = 0; k < n; k++) {
 			const struct point at = drawing_on_paper(p->d, place[k]);
-			const struct box box = drawing_text_box(p->d, at, spec, text);
+			const struct box frame =
+				frame_of(p, drawing_text_box(p->d, at, spec, text));
 
-			if (!drawing_is_free(p->d, box) ||
-			    (pass == 0 && !surrounds(p, seen, place[k], &box)))
+			if (!drawing_is_free(p->d, frame) ||
+			    (within[pass] && !surrounds(p, within[pass], place[k], &frame)))
 				continue;
-			drawing_text(p->d, LAYER_TEXT, place[k], spec, text);
+			draw_label(p, at, frame, spec, text);
 			return;
 		}
+}
+
+/* Share of a length: its middle, then places on either side, to its ends. */
+static double outwards(int k)
+{
+	return 0.5 + (k % 2 ? 1 : -1) * ((k + 1) / 2) / (double)TRIES;
 }
 
 void plan_zone_labels(const struct plan *p)
@@ -203,13 +234,18 @@ void plan_zone_labels(const struct plan *p)
 	for (int i = 0; i < p->s->r->shapes; i++) {
 		const struct zone_shape *z = &p->s->r->shape[i];
 		const struct polygon seen = plan_in_window(p, &z->shape);
-		const struct lettering_spec spec = {1.25 * p->size, true, ANCHOR_CENTRE,
-						    ANCHOR_MIDDLE,  0,    true};
+		/* on a screen zones are too narrow for larger ones */
+		const struct lettering_spec spec = {(p->room.narrow ? 1 : 1.25) * p->size,
+						    true,
+						    ANCHOR_CENTRE,
+						    ANCHOR_MIDDLE,
+						    0,
+						    false};
 		struct point place[TRIES * TRIES];
 		struct box bounds = {HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL};
 		int n = 0;
 
-		if (seen.n < 3 || labelled(p->s->r, i))
+		if (seen.n < 3 || labelled(p, i))
 			continue;
 		for (int k = 0; k < seen.n; k++) {
 			bounds.x0 = fmin(bounds.x0, seen.at[k].x);
@@ -219,12 +255,9 @@ void plan_zone_labels(const struct plan *p)
 		}
 		/* From the middle outwards. */
 		for (int k = 0; k < TRIES * TRIES; k++) {
-			static const int order[TRIES] = {4, 3, 5, 2, 6, 1, 7, 0, 8};
 			const struct point at = {
-				bounds.x0 +
-					(bounds.x1 - bounds.x0) * (order[k % TRIES] + 0.5) / TRIES,
-				bounds.y0 +
-					(bounds.y1 - bounds.y0) * (order[k / TRIES] + 0.5) / TRIES};
+				bounds.x0 + (bounds.x1 - bounds.x0) * outwards(k % TRIES),
+				bounds.y0 + (bounds.y1 - bounds.y0) * outwards(k / TRIES)};
 
 			if (plan_holds_point(&seen, at))
 				place[n++] = at;

@@ -28,11 +28,16 @@ bool section_exists(const struct sheet *s, enum section_of what, int which)
 	return false;
 }
 
-void section_name(struct section *x, double u, double v, const char *text)
+void section_name_along(struct section *x, double u, double v, double slack, const char *text)
 {
 	if (x->labels < SECTION_LABELS && *text)
 		x->label[x->labels++] =
-			(struct section_label){{u, v}, sheet_text(x->s, "%s", text)};
+			(struct section_label){{u, v}, slack, sheet_text(x->s, "%s", text)};
+}
+
+void section_name(struct section *x, double u, double v, const char *text)
+{
+	section_name_along(x, u, v, 0, text);
 }
 
 void section_area(struct section *x, enum fill fill, const struct point *at, int n)

@@ -39,6 +39,7 @@ struct section_layer {
 
 struct section_label {
 	struct point at; /* u, v of what is named */
+	double slack;    /* so far down the slope it is named as well, m */
 	const char *text;
 };
 
@@ -82,6 +83,8 @@ bool section_is(const struct section_layer *l, const char *kind);
 /* First layer of a kind, or NULL. */
 const struct section_layer *section_find(const struct section *x, const char *kind);
 void section_name(struct section *x, double u, double v, const char *text);
+/* The same for what reaches down the slope by `slack` from there: the line to it may end anywhere. */
+void section_name_along(struct section *x, double u, double v, double slack, const char *text);
 /* Explains a letter that stands on a dimension line. */
 void section_key(struct section *x, const char *letter, double length, const char *words);
 void section_key_text(struct section *x, const char *letter, const char *words);
@@ -113,6 +116,8 @@ void section_page_narrow(struct section *x);
 void section_roof(struct section *x);
 /* What the screws go into: "rafter", "joist". */
 const char *section_member(const struct job *job);
+/* The part of it that is drawn: "top chord" of a truss. */
+const char *section_wood(const struct job *job);
 /* Its depth, m; a usual one where the job does not tell. */
 double section_member_depth(const struct job *job);
 /* section_covering.c */
@@ -136,6 +141,8 @@ void section_foot_low(struct section *x);
 void section_foot_high(struct section *x);
 /* True where the flashing goes over the base plate, which stands on wood or deck. */
 bool section_base_below(const struct section *x);
+/* Words on screws that come out below or cannot be reached; "" for none. */
+const char *section_screws_lack(const struct section *x);
 /* v of the base plate's underside. */
 double section_base(const struct section *x);
 /* Half the width of the post as drawn. */

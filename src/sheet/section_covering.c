@@ -118,7 +118,8 @@ static void draw_sheet(struct section *x, const struct section_layer *l)
 		if (board)
 			drawing_hatch(x->d, LAYER_HATCH, at, 4, -45 * RAD_PER_DEG, 2.4 * MM);
 	}
-	section_name(x, x->u1 - 0.06 * (x->u1 - x->u0), l->below + t / 2, with_thickness(x, l));
+	section_name_along(x, x->u1 - 0.06 * (x->u1 - x->u0), l->below + t / 2,
+			   0.2 * (x->u1 - x->u0), with_thickness(x, l));
 }
 
 /* Wood set into the insulation below a flange. */

@@ -193,14 +193,14 @@ void section_fastener_lengths(struct section *x, const struct section_foot *f)
 	}
 	if (r->p_tot > 0)
 		length(&ruler, "A", f->face, f->face + r->t_up,
-		       sheet_text(x->s, "head to the %s's upper face", section_member(x->s->job)));
+		       sheet_text(x->s, "head to the %s's upper face", section_wood(x->s->job)));
 	length(&ruler, "L", f->tip, f->head, "length of the screw under its head");
 	if (!(r->p_tot > 0))
 		return;
 	const double end = f->face - r->p;
 
 	length(&ruler, "P", end, f->face,
-	       sheet_text(x->s, "in the %s, tip not counted", section_member(x->s->job)));
+	       sheet_text(x->s, "in the %s, tip not counted", section_wood(x->s->job)));
 	length(&ruler, "T", end, end + r->p_t, "of it thread");
 }
 

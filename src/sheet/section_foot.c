@@ -67,7 +67,9 @@ void section_foot_extent(struct section *x)
 
 	x->u0 = fmin(x->u0, -f.half - 0.05);
 	x->u1 = fmax(x->u1, f.half + 0.05);
-	x->under_collector = underside < f.rail + 0.2 ? underside : (double)NAN;
+	/* over the feet of a tilted row it slopes, and stands higher: the sheet of the row has it */
+	x->under_collector = underside < f.rail + 0.2 && !section_is_tilted(x->s) ? underside
+										    : (double)NAN;
 	section_reach(x, x->u0, low);
 	section_reach(x, x->u1, low);
 	section_reach(x, 0, f.rail + 0.02);
@@ -92,7 +94,7 @@ static void seat(struct section *x, const struct section_foot *f)
 		drawing_line(x->d, LAYER_MATERIAL, at[1], at[3]);
 		section_name(x, -0.9 * f->half, (f->face + under) / 2,
 			     sheet_text(x->s, "rigid post or block, itself fixed to the %s",
-					section_member(x->s->job)));
+					section_wood(x->s->job)));
 	} else if (x->s->job->mount.seat == SEAT_ON_WOOD && under < -1e-4) {
 		section_block(x, FILL_WHITE, -f->half, f->face, f->half, 0);
 		section_name(x, -0.9 * f->half, -x->deck / 2,
@@ -129,6 +131,32 @@ double section_post_half(const struct section *x)
 		     : fmin(POST_HALF, 0.5 * f.half);
 }
 
+/* What is seen when the foot is drawn with this job's screws: a tip that comes out below, heads that
+   nobody can reach. The hexagonal head of a lag screw is about 1-1/2 D across. */
+const char *section_screws_lack(const struct section *x)
+{
+	const struct job *job = x->s->job;
+	const struct job_fastener *k = &job->fastener;
+	const struct section_foot f = foot_of(x);
+	const bool lag = k->kind == FASTENER_LAG_SCREW && !isnan(k->length),
+		   block = section_has_block(x->s);
+	const double deep = block ? x->s->r->block.high : section_member_depth(job),
+		     out = lag ? k->length - (f.head - f.face) - deep : 0,
+		     half = section_post_half(x);
+	const char *words = "";
+
+	if (out > 1e-4)
+		words = sheet_text(x->s, " The screws come %s out of the %s's lower face.",
+				   sheet_size(x->s, out), block ? "block" : section_wood(job));
+	if (lag && section_base_below(x) && section_find(x, "post") && k->count == 2 &&
+	    k->spacing / 2 < half + 0.75 * k->diameter)
+		words = sheet_text(x->s,
+				   "%s A post of %s, usual here, covers the heads of screws %s apart: take one "
+				   "that leaves them free.",
+				   words, sheet_size(x->s, 2 * half), sheet_size(x->s, k->spacing));
+	return words;
+}
+
 /* The rail may hang beside the collector; who reads the sheet looks at both sizes. */
 static const char *rail_words(const struct section *x, const struct section_foot *f)
 {
@@ -137,7 +165,11 @@ static const char *rail_words(const struct section *x, const struct section_foot
 				       sheet_on_seams(x->s->job) ? "seam" : "base plate");
 	const double over = f->rail - x->under_collector;
 
-	if (!(over > 0.5 * M_PER_IN))
+	if (section_is_tilted(x->s))
+		return sheet_text(x->s,
+				  "top of the foot, %s above the base plate; leg and collector: sheet Tilted row",
+				  sheet_size(x->s, x->s->job->mount.height));
+	if (!(over > M_PER_IN / 8))
 		return words;
 	return sheet_text(x->s,
 			  "%s: by these sizes %s above the collector's underside; measure both",

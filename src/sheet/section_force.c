@@ -6,6 +6,10 @@
 #include "sheet/section_rack.h"
 
 #define ARROW (9 * MM)
+#define ARROW_NARROW (6 * MM)
+#define OFF (4 * MM) /* from a leg to the arrows beside it */
+#define SLIDE_OFF (2 * MM)
+#define GAP (0.7 * MM) /* that an arrow leaves in a line it crosses */
 
 /* The worst foot of a line in one direction. */
 struct worst {
@@ -41,10 +45,20 @@ static void worst_of(struct section *x, bool rear, struct worst w[DIRECTIONS])
 	}
 }
 
+static double arrow_length(const struct section *x)
+{
+	return x->room.narrow ? ARROW_NARROW : ARROW;
+}
+
+double rack_force_reach(const struct section *x)
+{
+	return OFF + RACK_LEG_HALF / x->scale.ratio + SLIDE_OFF + arrow_length(x);
+}
+
 static void arrow(struct section *x, double u, double v, enum direction way, bool rear)
 {
 	static const struct point to[DIRECTIONS] = {{0, 1}, {0, -1}, {-1, 0}};
-	const double ratio = x->scale.ratio, a = ARROW * ratio, h = 2.4 * MM * ratio,
+	const double ratio = x->scale.ratio, a = arrow_length(x) * ratio, h = 2.4 * MM * ratio,
 		     w = 0.8 * MM * ratio;
 	const struct point t = to[way];
 	/* lifting starts at the foot, the others end there */
@@ -61,6 +75,13 @@ static void arrow(struct section *x, double u, double v, enum direction way, boo
 					       : (struct point){u + beside, v + level};
 	static const char *const name[2][DIRECTIONS] = {{"F1", "F2", "F3"}, {"R1", "R2", "R3"}};
 
+	if (way != SLIDE)
+		drawing_shape(x->d, LAYER_TEXT, 0, FILL_WHITE,
+			      (const struct point[]){{u - GAP * ratio, tail.y},
+						     {u + GAP * ratio, tail.y},
+						     {u + GAP * ratio, tip.y},
+						     {u - GAP * ratio, tip.y}},
+			      4);
 	drawing_line_as(x->d, LAYER_TEXT, 0.5 * MM, DASH_SOLID, tail, neck);
 	drawing_shape(x->d, LAYER_TEXT, 0, FILL_BLACK, head, 3);
 	drawing_text(x->d, LAYER_TEXT, text,
@@ -79,7 +100,7 @@ void rack_forces(struct section *x, double u, bool rear)
 	static const char *const letter[2][DIRECTIONS] = {{"F1", "F2", "F3"}, {"R1", "R2", "R3"}};
 	static const char *const words[DIRECTIONS] = {"lift", "press on the roof",
 						      "push along the roof"};
-	const double off = 4 * MM * x->scale.ratio + RACK_LEG_HALF;
+	const double off = OFF * x->scale.ratio + RACK_LEG_HALF;
 	struct worst w[DIRECTIONS] = {{0, NULL, NULL}};
 
 	worst_of(x, rear, w);
@@ -88,7 +109,7 @@ void rack_forces(struct section *x, double u, bool rear)
 
 		if (!w[i].a)
 			continue;
-		arrow(x, i == SLIDE ? u + off + 2 * MM * x->scale.ratio : u + beside,
+		arrow(x, i == SLIDE ? u + off + SLIDE_OFF * x->scale.ratio : u + beside,
 		      i == SLIDE ? 1.2 * MM * x->scale.ratio : 0.004, (enum direction)i, rear);
 		section_key_text(x, letter[rear][i],
 				 sheet_text(x->s, "%s feet %s: at most %s, attachment %d, %s",

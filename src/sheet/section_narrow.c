@@ -45,7 +45,7 @@ void section_place_narrow(struct section *x)
 	const double w = x->x1 - x->x0, h = x->y1 - x->y0,
 		     room = width_of(x) - COLUMN - b->left - b->right;
 
-	x->scale = scale_for_detail_on_screen(x->s, w, h, room, x->room.height / 4);
+	x->scale = scale_for_screen(x->s, w, h, room, x->room.height / 4);
 	section_title(x);
 	x->high = head(x);
 	const double k = 1 / x->scale.ratio,

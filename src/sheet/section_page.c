@@ -97,6 +97,48 @@ static void untangle(const struct section *x, struct names *c)
 	}
 }
 
+/* From p to the line between a and b. */
+static double off_line(struct point a, struct point b, struct point p)
+{
+	const double l = hypot(b.x - a.x, b.y - a.y),
+		     t = l > 0 ? ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / l : 0,
+		     k = l > 0 ? fmin(fmax(t / l, 0), 1) : 0;
+
+	return hypot(a.x + k * (b.x - a.x) - p.x, a.y + k * (b.y - a.y) - p.y);
+}
+
+/* How near the dot of one name, at p, comes to the lines to the others. */
+static double nearest_line(const struct section *x, const struct names *c, int place, struct point p)
+{
+	double least = HUGE_VAL;
+
+	for (int i = 0; i < x->labels; i++)
+		if (i != place)
+			least = fmin(least, off_line(x->label[c->order[i]].at, elbow(c, i), p));
+	return least;
+}
+
+#define DOT_CLEAR (1 * MM)
+#define DOT_STEPS 8
+
+/* A dot that lies on the line to another name moves along its part, where that reaches on. */
+static void move_dots(struct section *x, struct names *c)
+{
+	for (int i = 0; i < x->labels; i++) {
+		struct section_label *l = &x->label[c->order[i]];
+		const double step = l->slack / x->scale.ratio / DOT_STEPS;
+		const struct point from = l->at;
+
+		for (int k = 1; k <= DOT_STEPS && l->slack > 0; k++) {
+			if (nearest_line(x, c, i, l->at) >= DOT_CLEAR)
+				break;
+			l->at = (struct point){from.x - k * step * cos(x->theta),
+					       from.y - k * step * sin(x->theta)};
+		}
+	}
+	untangle(x, c);
+}
+
 /* All names in a column at the right, in the order of what they name, a thin line to each. */
 static void put_labels(struct section *x)
 {
@@ -109,6 +151,7 @@ static void put_labels(struct section *x)
 	qsort(x->label, (size_t)x->labels, sizeof *x->label, higher);
 	lay_out(x, &c);
 	untangle(x, &c);
+	move_dots(x, &c);
 	drawing_view(x->d, VIEW_PAPER);
 	for (int i = 0; i < x->labels; i++) {
 		const struct section_label *l = &x->label[c.order[i]];
@@ -196,14 +239,18 @@ static const char *source_words(const struct section *x)
 /* What the job's own pieces leave undone. */
 static const char *lacking(const struct section *x)
 {
+	const char *words = x->what == SECTION_OF_FOOT || x->what == SECTION_OF_BLOCK
+				    ? section_screws_lack(x)
+				    : "";
+
 	if (x->boot_too_wide)
 		return " This pan is too narrow for this boot: take a curb as wide as the pan.";
 	if (!(x->post_least > 0))
-		return "";
+		return words;
 	/* to the next 1/2 in, as the guide says it */
 	return sheet_text(
-		x->s, " The post of this job is too short for this flashing: it needs %s or more.",
-		sheet_size(x->s, ceil(x->post_least / M_PER_IN * 2 - 1e-6) / 2 * M_PER_IN));
+		x->s, " The post of this job is too short for this flashing: it needs %s or more.%s",
+		sheet_size(x->s, ceil(x->post_least / M_PER_IN * 2 - 1e-6) / 2 * M_PER_IN), words);
 }
 
 const char *section_says(const struct section *x)

@@ -178,13 +178,15 @@ static void boss(struct section *x, const struct section_layer *l)
 	name_at(x, (v + h) / 2, 0.85 * r, l->label);
 }
 
+#define CONE 0.35 /* of a cap's height, from its shoulder up */
+
 /* A skirt over the sleeve and a cone up to the bare pipe that it is clamped on. */
 static void cap(struct section *x, const struct section_layer *l, const struct heights *k)
 {
 	const struct section_layer *pipe = section_find(x, "pipe");
 	const double r = section_size(l, "diameter", 0.12) / 2, h = section_size(l, "height", 0.08),
 		     neck = pipe ? section_size(pipe, "diameter", 0.02) / 2 : 0.3 * r,
-		     shoulder = k->cap - 0.35 * h;
+		     shoulder = k->cap - CONE * h;
 	const struct point at[] = {along(x, k->cap - h, -r), along(x, k->cap - h, r),
 				   along(x, shoulder, r),    along(x, k->cap, neck),
 				   along(x, k->cap, -neck),  along(x, shoulder, -r)};
@@ -198,8 +200,12 @@ static void insulation(struct section *x, const struct section_layer *l, const s
 {
 	const double r = section_size(l, "diameter", 0.05) / 2, low = -x->deck - BELOW_DECK / 2;
 
-	if (section_find(x, "cap")) {
-		shaft(x, FILL_GREY, r, low, k->cap - GRIP / 2);
+	const struct section_layer *over = section_find(x, "cap");
+
+	if (over) {
+		/* wider than the cone, it ends within the skirt */
+		shaft(x, FILL_GREY, r, low,
+		      k->cap - fmax(GRIP / 2, CONE * section_size(over, "height", 0.08)));
 		shaft(x, FILL_GREY, r, k->cap + GRIP, k->jacket);
 	} else {
 		shaft(x, FILL_GREY, r, low, k->jacket);

@@ -132,6 +132,17 @@ static void roof(const struct rack *k)
 	}
 }
 
+/* Where the front leg is named: above the arrows of the forces, and so that the line to its name
+   does not run through the height that is told beside the row. */
+static double front_name(const struct rack *k, double v)
+{
+	const struct section *x = k->x;
+	const double middle = underside(x, k->row[0].y1 - k->row[0].y0) / 2,
+		     text = 8 * MM * x->scale.ratio;
+
+	return fabs(v - middle) < text && middle - text > 0 ? middle - text : v;
+}
+
 /* Base plate, leg, rail; u of the foot on the drawing, along the row. */
 static void leg(const struct rack *k, double u, double along, bool rear)
 {
@@ -144,7 +155,7 @@ static void leg(const struct rack *k, double u, double along, bool rear)
 	section_block(x, FILL_BLACK, u - half, 0, u + half, fmax(mount->plate_thickness, 0.003));
 	section_block(x, FILL_WHITE, u - LEG_HALF, 0, u + LEG_HALF, top - rail);
 	section_block(x, FILL_GREY, u - RAIL / 2, top - rail, u + RAIL / 2, top);
-	section_name(x, u, 0.55 * top,
+	section_name(x, u, rear ? 0.8 * top : front_name(k, 0.85 * top),
 		     sheet_text(x->s, "%s leg: %s from the covering to the collector",
 				rear ? "rear" : "front", sheet_size(x->s, top)));
 }
@@ -157,8 +168,25 @@ static void brace(const struct rack *k, const struct rack_row *row, double u)
 			   high = {u + along, underside(x, along) - RAIL};
 
 	drawing_line_as(x->d, LAYER_MATERIAL, 0.35 * MM, DASH_DASHED, low, high);
-	section_name(x, low.x + 0.45 * span, low.y + 0.45 * (high.y - low.y),
+	section_name(x, low.x + 0.25 * span, low.y + 0.25 * (high.y - low.y),
 		     "brace, or a frame as stiff: the check takes the rack as braced");
+}
+
+#define ARC_PIECES 12
+
+/* The angle at the low edge, and its name. */
+static void tilt_arc(struct section *x, struct point edge, double r)
+{
+	const double t = tilt_of(x);
+	struct point at[ARC_PIECES + 1];
+
+	for (int i = 0; i <= ARC_PIECES; i++)
+		at[i] = (struct point){edge.x + r * cos(t * i / ARC_PIECES),
+				       edge.y + r * sin(t * i / ARC_PIECES)};
+	drawing_path(x->d, LAYER_THIN, at, ARC_PIECES + 1);
+	section_name(x, at[3 * ARC_PIECES / 4].x, at[3 * ARC_PIECES / 4].y,
+		     sheet_text(x->s, "tilted %s against the roof",
+				show_decimals(&x->s->f, t, UNIT_DEG, 1)));
 }
 
 static void collector(const struct rack *k, const struct rack_row *row, double u)
@@ -179,9 +207,7 @@ static void collector(const struct rack *k, const struct rack_row *row, double u
 	section_name(x, u + 0.8 * wide, underside(x, 0.8 * wide) + deep / 2,
 		     sheet_text(x->s, "collector, %s deep, %s from edge to edge",
 				sheet_size(x->s, deep), sheet_tape(x->s, wide / cos(t))));
-	section_name(x, u + 0.4 * wide, low + 0.2 * wide * tan(t),
-		     sheet_text(x->s, "tilted %s against the roof",
-				show_decimals(&x->s->f, t, UNIT_DEG, 1)));
+	tilt_arc(x, at[0], 0.35 * wide);
 }
 
 void section_rack_dimensions(struct section *x)
@@ -199,8 +225,10 @@ void section_rack_dimensions(struct section *x)
 			  sheet_tape(x->s, rear - front));
 	dimension_between(x->d, (struct point){0, 0}, (struct point){0, underside(x, 0)},
 			  9 * MM + 0.02 / ratio, sheet_tape(x->s, underside(x, 0)));
+	/* beyond the arrow that pushes on the rear foot */
 	dimension_between(x->d, (struct point){wide, 0}, (struct point){wide, underside(x, wide)},
-			  -5 * MM, sheet_tape(x->s, underside(x, wide)));
+			  -fmax(5 * MM, rack_force_reach(x) + 2 * MM - (wide - rear) / ratio),
+			  sheet_tape(x->s, underside(x, wide)));
 	if (k->rows > 1)
 		dimension_between(x->d, (struct point){0, 0},
 				  (struct point){k->row[1].y0 - row->y0, 0}, below - 7 * MM,

@@ -24,5 +24,7 @@ bool rack_next_row(const struct result *r, double y, struct rack_row *row);
 bool rack_in_row(const struct rack_row *row, double y);
 /* section_force.c: arrows beside the leg at u, and what they mean below the drawing. */
 void rack_forces(struct section *x, double u, bool rear);
+/* From the middle of a leg up the slope to the tail of the last arrow, m on paper. */
+double rack_force_reach(const struct section *x);
 
 #endif

@@ -13,6 +13,11 @@ const char *section_member(const struct job *job)
 	return job->framing.kind == FRAMING_STEEL ? "joist" : "rafter";
 }
 
+const char *section_wood(const struct job *job)
+{
+	return job->framing.kind == FRAMING_TRUSS ? "top chord" : section_member(job);
+}
+
 double section_member_depth(const struct job *job)
 {
 	return job->framing.depth > 0 ? job->framing.depth : USUAL_DEPTH;
@@ -24,8 +29,10 @@ static void rafter(struct section *x, double low, double face)
 
 	section_block(x, FILL_LIGHT, x->u0, low, x->u1, face);
 	section_name(x, x->u1 - 0.15 * (x->u1 - x->u0), low + 0.25 * (face - low),
-		     sheet_text(x->s, "rafter%s%s, %s thick, %s deep", k->size[0] ? " " : "",
-				k->size, sheet_size(x->s, k->breadth), sheet_size(x->s, k->depth)));
+		     sheet_text(x->s, "%s%s%s, %s thick, %s deep%s",
+				k->kind == FRAMING_TRUSS ? "top chord of the truss" : "rafter",
+				k->size[0] ? " " : "", k->size, sheet_size(x->s, k->breadth), sheet_size(x->s, k->depth),
+				sheet_on_seams(x->s->job) ? "; the seam need not lie over it" : ""));
 }
 
 /* Along the line that the plan shows it on, so seen from its side: web, flanges, edges of the lips.
@@ -119,6 +126,7 @@ void section_roof(struct section *x)
 		section_area(x, FILL_WHITE, at, 4);
 		drawing_hatch(x->d, LAYER_HATCH, at, 4, 45 * RAD_PER_DEG, 1.2 * MM);
 	}
-	section_name(x, x->u1 - 0.1 * (x->u1 - x->u0), -x->deck / 2,
-		     sheet_text(x->s, "%s %s", deck_words(x->s), sheet_size(x->s, x->deck)));
+	section_name_along(x, x->u1 - 0.1 * (x->u1 - x->u0), -x->deck / 2,
+			   0.2 * (x->u1 - x->u0),
+			   sheet_text(x->s, "%s %s", deck_words(x->s), sheet_size(x->s, x->deck)));
 }

@@ -203,22 +203,15 @@ struct scale scale_for_detail(const struct sheet *s, double width, double height
 	return choose(s, detail_us, LENGTH(detail_us), need);
 }
 
-struct scale scale_on_screen(const struct sheet *s, struct scale scale)
+struct scale scale_for_screen(const struct sheet *s, double width, double height, double room_x,
+			      double room_y)
 {
-	return (struct scale){scale.ratio,
-			      sheet_text(s, "%s on a screen %.0f mm wide", scale.text,
-					 SHEET_NARROW.width / MM)};
-}
+	const double need = fmax(1, fmax(width / room_x, height / room_y)),
+		     step = fmax(1, pow(10, floor(log10(need)) - 1)),
+		     ratio = ceil(need / step - 1e-9) * step;
 
-struct scale scale_for_detail_on_screen(const struct sheet *s, double width, double height,
-					double room_x, double room_y)
-{
-	const double need = fmax(width / room_x, height / room_y);
-	const struct scale us = choose(s, detail_us, LENGTH(detail_us), need),
-			   si = choose(s, detail_si, LENGTH(detail_si), need);
-	const bool own = s->f.units == SYSTEM_US && us.ratio <= si.ratio;
-
-	return scale_on_screen(s, own ? us : si);
+	return (struct scale){ratio, sheet_text(s, "1:%ld on a screen %.0f mm wide", lround(ratio),
+						SHEET_NARROW.width / MM)};
 }
 
 double sheet_width(const struct sheet *s, const char *text, double size)

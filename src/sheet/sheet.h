@@ -86,11 +86,10 @@ struct scale scale_for_plan(const struct sheet *s, double width, double height, 
 struct scale scale_for_detail(const struct sheet *s, double width, double height, double room_x,
 			      double room_y);
 
-/* A scale as a narrow drawing tells it: true only where the screen is as wide. */
-struct scale scale_on_screen(const struct sheet *s, struct scale scale);
-/* The largest that is usual in either system: nobody lays a rule on a screen. */
-struct scale scale_for_detail_on_screen(const struct sheet *s, double width, double height,
-					double room_x, double room_y);
+/* On a telephone's screen the largest of two digits: nobody lays a rule on it. Its words say that it
+ * is true only where the screen is as wide. */
+struct scale scale_for_screen(const struct sheet *s, double width, double height, double room_x,
+			      double room_y);
 
 /* Width of a text of this size, m. */
 double sheet_width(const struct sheet *s, const char *text, double size);

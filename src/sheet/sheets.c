@@ -261,6 +261,15 @@ int sheets_write_pdf(FILE *f, struct sheet_set *set, const struct sheet *s,
 	return pdf_end(p, f);
 }
 
+/* One sheet: first whether to build at all, then the way, then the drawing. */
+static void put_field_html(FILE *f, const struct sheet_set *set)
+{
+	html_sheet_begin(f, 1, set->page[1].name, false);
+	html_document(f, set->page[1].document);
+	html_drawing(f, set->page[0].drawing, set->page[0].narrow);
+	html_sheet_end(f);
+}
+
 int sheets_write_html(FILE *f, const struct sheet_set *set, const struct sheet *s)
 {
 	const char *name[SHEETS_MAX];
@@ -272,11 +281,16 @@ int sheets_write_html(FILE *f, const struct sheet_set *set, const struct sheet *
 		.caution = caution_result};
 
 	html_begin(f, &page);
+	if (is_field(set)) {
+		put_field_html(f, set);
+		html_end(f, &page);
+		return ferror(f) ? -1 : 0;
+	}
 	for (int i = 0; i < set->n; i++)
 		name[i] = set->page[i].name;
 	html_contents(f, name, set->n);
 	for (int i = 0; i < set->n; i++) {
-		html_sheet_begin(f, i + 1, name[i], !is_field(set) && lies(set->page[i].drawing));
+		html_sheet_begin(f, i + 1, name[i], lies(set->page[i].drawing));
 		if (set->page[i].document)
 			html_document(f, set->page[i].document);
 		else

@@ -100,8 +100,7 @@ static double open_view_narrow(struct place *p)
 	const struct rectangle r = bounds(p);
 	const double w = r.x1 - r.x0, h = r.y1 - r.y0, left = ROUND_NARROW + line_room(p, LEFT),
 		     room = p->room.width - 2 * NARROW_MARGIN - left - ROUND_NARROW;
-	const struct scale scale =
-		scale_on_screen(p->s, scale_for_plan(p->s, w, h, room, p->room.height / 4));
+	const struct scale scale = scale_for_screen(p->s, w, h, room, p->room.height / 4);
 	const double k = 1 / scale.ratio;
 
 	set_view(p, scale, (struct view){{0, 0}, k, 0});

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "load/loading_code.h"
 #include "report/caution.h"
 #include "report/field_value.h"
 
@@ -21,6 +22,16 @@ static double say(const struct place *p, struct point at, const char *text)
 	return sheet_paragraph(p->s, p->d, at, words_width(p), site_text(p), text) - 0.4 * site_text(p);
 }
 
+/* The standard by its name, as on the first page; the job file has a key for it. */
+static const char *value(const struct place *p, enum field_id id)
+{
+	const struct job *job = p->s->job;
+	const struct loading_code *code =
+		id == FIELD_SITE_CODE ? loading_code_of(job->site.code) : NULL;
+
+	return code ? code->name : field_text(&p->s->f, job, &field_table[id], 0);
+}
+
 static double fact(const struct place *p, struct point at, const char *name, enum field_id id)
 {
 	const struct job *job = p->s->job;
@@ -29,8 +40,21 @@ static double fact(const struct place *p, struct point at, const char *name, enu
 		return at.y;
 	return say(p, at,
 		   sheet_text(p->s, "%s: %s%s", name,
-			      field_text(&p->s->f, job, &field_table[id], 0),
-			      job->origin[id] == ORIGIN_ASSUMED ? " (assumed: verify)" : ""));
+			      value(p, id), job->origin[id] == ORIGIN_ASSUMED ? " (assumed: verify)" : ""));
+}
+
+/* Walls are dashed where the roof goes beyond them. */
+static const char *walls(const struct job_building *b)
+{
+	return b->eave_overhang > 0 || b->rake_overhang > 0
+		       ? "Dashed: walls."
+		       : "The roof ends at the walls.";
+}
+
+/* Which way a roof falls that has no ridge to tell it. */
+static const char *fall(const struct job_building *b)
+{
+	return b->form == FORM_GABLE || b->form == FORM_HIP ? "" : " It falls down the sheet.";
 }
 
 static const char *lines_words(const struct place *p)
@@ -75,9 +99,9 @@ static double facts(const struct place *p, struct point at)
 	at.y = say(
 		p, at,
 		sheet_text(p->s,
-			   "Shaded: the roof plane that carries the array, %d collector%s. Dashed: "
-			   "walls.",
-			   p->s->r->collectors, p->s->r->collectors == 1 ? "" : "s"));
+			   "Shaded: the roof plane that carries the array, %d collector%s.%s %s",
+			   p->s->r->collectors, p->s->r->collectors == 1 ? "" : "s",
+			   fall(&p->s->job->building), walls(&p->s->job->building)));
 	return say(p, at, lines_words(p));
 }
 

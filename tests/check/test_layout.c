@@ -149,6 +149,58 @@ static void test_every_layout(void **state)
 	assert_true(holding > 8 && fewer_known > 3);
 }
 
+/* Feet so large that their wind falls with what they carry: a longer bay eases the rail on the other
+   side of its foot, up to what a bay nearer by would not let it bear. */
+static void test_every_layout_eased(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	/* the first and the seventh of this row stand on fewer feet for it */
+	uint64_t seed = UINT64_C(0x22FE246CF5F5E188);
+	int holding = 0;
+
+	for (int i = 0; i < 10; i++) {
+		struct job job = random_job(&seed);
+
+		job.site.code = ASCE7_22;
+		job.site.ground_snow = 0;
+		job.site.wind_speed = MPH(140);
+		job.roof.pitch = between(&seed, 9, 19) * RAD_PER_DEG;
+		job.framing.spacing = IN(between(&seed, 16.3, 19));
+		job.framing.depth = IN(11.25);
+		job.framing.span = FT(7);
+		strcpy(job.framing.species, "Douglas Fir-Larch");
+		strcpy(job.framing.grade, "Select Structural");
+		job.collector.length = FT(10);
+		job.collector.lower = FT(3);
+		job.collector.left = FT(between(&seed, 12, 16));
+		job.obstacles = 0;
+		job.mount.max_spacing = NAN;
+		job.mount.stagger = ANSWER_NO;
+		job.origin[FIELD_MOUNT_STAGGER] = ORIGIN_DEFAULT;
+		job.mount.allowable_uplift = LB(2000);
+		job.fastener.count = 2;
+		job.fastener.spacing = IN(2);
+		job.rail.stock_length = NAN;
+		job.rail.allowable_moment = LB(between(&seed, 300, 900)) * M_PER_FT;
+		check_run(&job, &r, &w);
+		assert_int_not_equal(r.passes, 0);
+		const struct pass *p = &r.pass[r.judged];
+		const struct brute b = brute_of(&job, &r);
+
+		if (b.fewest == 2 * MOST) {
+			assert_false(p->holds);
+			continue;
+		}
+		holding++;
+		assert_true(p->holds);
+		assert_int_equal(p->attachments, b.fewest);
+		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+	}
+	assert_true(holding > 3);
+}
+
 /* With a wanted number of holes the best layout of that number comes out, whether it holds or not.
  */
 static void test_wanted_holes(void **state)
@@ -402,9 +454,38 @@ static void test_bars(void **state)
 	assert_int_equal(r.verdict, DOES_NOT_HOLD);
 }
 
+/* Three rafters under two lines that must not share one: what holds is shown, and the rule it leaves. */
+static void test_rule_left(void **state)
+{
+	(void)state;
+	static struct result r;
+	static struct check_workspace w;
+	struct job job = sample_job();
+
+	job.framing.spacing = IN(24);
+	job.framing.first = IN(12);
+	job.framing.depth = IN(11.25);
+	job.framing.span = FT(7);
+	strcpy(job.framing.species, "Douglas Fir-Larch");
+	strcpy(job.framing.grade, "Select Structural");
+	job.site.wind_speed = MPH(90);
+	job.rail.max_cantilever = IN(24);
+	job.collector.columns = 1;
+	job.collector.left = FT(9);
+	job.mount.stagger = ANSWER_YES;
+	check_run(&job, &r, &w);
+	assert_true(r.pass[r.judged].holds);
+	assert_true(r.search.bar == BAR_ASIDE);
+	assert_int_equal(r.search.bound, 0);
+	assert_true(says(&r, REMARK_RULE_LEFT));
+	assert_false(says(&r, REMARK_FEWEST_OPEN));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(test_every_layout_eased),
+		cmocka_unit_test(test_rule_left),
 		cmocka_unit_test(test_every_layout), cmocka_unit_test(test_every_layout_on_blocks), cmocka_unit_test(test_every_layout_one_piece),
 		cmocka_unit_test(test_every_layout_quake),
 		cmocka_unit_test(test_every_layout_joined),

@@ -73,7 +73,7 @@ static void test_remark(void **state)
 	assert_non_null(strstr(remark_text(&si, &height), "18.90" NBSP "m"));
 	/* A ratio is never printed smaller than it is. */
 	assert_string_equal(remark_text(&us, &ratio),
-	                    "Pull at attachment 7: 1.01 of what it can carry (D + S).");
+	                    "Pull at attachment 7: 1.01 of what is allowed (D + S).");
 	assert_string_equal(remark_text(&us, &none), "The rafter: not known");
 }
 

@@ -4,8 +4,9 @@
 
 pages.py PROGRAM EXAMPLES
 
-PDF, both papers: no page nearly empty, no heading or head of a table alone at the foot, no head of a table in more than
-three lines, the list of sheets on the cover true.  HTML: a table too wide for a telephone carries its heads in its cells."""
+PDF, both papers: no page nearly empty, no heading or head of a table alone at the foot, what goes on overleaf has
+its heading again, no head of a table in more than three lines, the list of sheets on the cover true, no
+formula broken behind "=".  HTML: results keep their "=", a table too wide for a telephone carries its heads in its cells."""
 import html.parser
 import json
 import pathlib
@@ -79,6 +80,12 @@ def check_pdf(program, job, folder, paper):
         expect(full >= LEAST_FULL, f"{where}: only {full:.2f} of it is used")
         goes_on = number < len(pages) and number + 1 not in starts and number > cover
         expect(full >= LEAST_FULL_WITHIN or not goes_on, f"{where}: {full:.2f} of it is used, though its sheet goes on")
+        if cover < number and number not in starts:
+            # the heading of what goes on here
+            expect(lines[0].bold, f"{where}: begins with `{lines[0].text}`, which no heading or head stands over")
+        for line in lines:
+            right = max((l for l in lines if abs(l.top - line.top) < 2), key=lambda l: l.left)
+            expect(not right.text.endswith("="), f"{where}: a formula breaks behind its sign of equality: `{line.text}`")
         if number != cover:
             last = max(lines, key=lambda l: l.top + l.height)
             expect(not last.bold or last.text.isdigit(), f"{where}: `{last.text}` is alone at the foot")
@@ -134,6 +141,8 @@ def check_html(program, job, folder):
     reader.feed(text)
     expect(len(reader.tables) > 5, f"{job.name}: {len(reader.tables)} tables")
     expect("td::before{content:attr(data-h)" in text, f"{job.name}: heads of cells are not shown")
+    steps, results = text.count('<div class="step">'), text.count('<span class="q">= <strong>')
+    expect(steps == results > 20, f"{job.name}: {steps} formulas, {results} results that keep their sign of equality")
     for classes, heads, rows in reader.tables:
         names, rows = [h[0] for h in heads], [r for r in rows if r]
         blocks = "m" in classes or "l" in classes

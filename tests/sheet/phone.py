@@ -57,6 +57,24 @@ def layout(report, root, scale, where):
     expect(not want, f"{where}: {len(want)} feet are not drawn")
 
 
+def roof(root, boxes, width, where):
+    """The plan takes the screen's width, and no zone's name lies across the roof's edge."""
+    lines = [tuple(map(float, re.findall(r"-?[\d.]+", path.get("d")))) for group in root.iter(SVG + "g")
+             if group.get("class") in ("ROOF-EDGE", "RIDGE") for path in group.findall(SVG + "path")]
+    # the legend's samples start at the margin, where no roof does
+    lines = [line for line in lines if line[0] > 2.001]
+    left, right = min(line[i] for line in lines for i in (0, 2)), max(line[i] for line in lines for i in (0, 2))
+    above, below = min(line[i] for line in lines for i in (1, 3)), max(line[i] for line in lines for i in (1, 3))
+    names = [item for item in root.iter(SVG + "text") if item.get("font-weight") and re.fullmatch(r"[1-3][a-z']?", item.text)]
+    expect(names, f"{where}: no zone has a name")
+    for item in names:
+        x, y, size, length = (float(item.get(k)) for k in ("x", "y", "font-size", "textLength"))
+        expect(x > left and x + length < right and y - 0.73 * size > above and y < below,
+               f"{where}: zone {item.text} across the roof's edge")
+    start = min(box[0] for box in boxes if box[1] < below and box[3] > above)
+    expect(right - start > 0.8 * width, f"{where}: {right - start:.0f} mm drawn on {width:.0f}")
+
+
 def measure(program, job, view, folder, report):
     where, out = f"{job.name} {view}", folder / f"{view}.svg"
     done = run(program, "draw", job, "--view", view, "--paper", "phone", "-o", out, "--format", "json", want=(0, 1, 2, 3))
@@ -78,6 +96,8 @@ def measure(program, job, view, folder, report):
     scale = json.loads(done.stdout)["sheets"][0]["scale"]
     if view == "layout":
         layout(report, root, scale, where)
+    if view == "plan":
+        roof(root, boxes, width, where)
     if view in ("attachment", "pipe", "block", "rack"):
         numbered(boxes, where)
 
@@ -102,6 +122,11 @@ def page(program, job, folder):
         style = text[text.index("<style>"):text.index("</style>")]
         narrow = re.search(r"@media screen and \(max-width:62rem\)\{\.desk\{display:none\}\.phone\{display:block", style)
         expect(narrow and ".phone{display:none}" in style[:narrow.start()], f"{where}: which drawing shows")
+        plain = re.sub(r"<(svg|style|title|table)\b.*?</\1>|<span class=\"n\">.*?</span>", "", text, flags=re.S)
+        torn = re.findall(r"(?<=[ (>\xa0])\d+-\d+/\d+", re.sub(r"<[^>]*>", ">", plain))
+        expect(not torn and ".n{white-space:nowrap}" in style, f"{where}: {torn[:3]} may break after the hyphen")
+        # beside the text's 62rem a drawing takes what the screen has, and never more
+        expect("(min-width:66rem){.desk{--wide:min(100vw - 3rem," in style, f"{where}: as narrow as the text")
         expect("sideways" not in style and not re.search(r"svg\{[^}]*min-width", style), f"{where}: drawings that slide")
         names = re.findall(r' id="([^"]*)"', text)
         expect(len(names) == len(set(names)), f"{where}: a name twice")

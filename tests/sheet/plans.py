@@ -138,9 +138,9 @@ HEAVY = ("ROOF-EDGE", "RIDGE", "RAIL", "COLLECTOR", "PIPE")
 
 
 def halos(plan, where):
-    """The white behind a text hides no dot, no joint and no heavy line that was drawn before it."""
+    """The white behind a text, or in its frame, hides no dot, no joint and no heavy line that was drawn before it."""
     for layer, points, width, fill, order in plan.paths:
-        if not (layer == "TEXT" and fill == "#fff" and width == 0 and len(points) == 4):
+        if not (layer == "TEXT" and fill == "#fff" and len(points) == 4):
             continue
         xs, ys = [p[0] for p in points], [p[1] for p in points]
         if len({round(x, 2) for x in xs}) > 2:
@@ -183,12 +183,19 @@ def legend(plan, where):
         within = [l for l in lines if all(min(xs) - 0.01 < p[0] < max(xs) + 0.01 and
                                           min(ys) - 0.01 < p[1] < max(ys) + 0.01 for p in l) and math.dist(*l) > 0.4]
         look[zone.group(1)] = {angle(*l) for l in within}
+    # on the roof, not in the legend's words: framed, for a bare figure is a foot
+    named = [t for t in plan.texts if t.layer == "TEXT" and t.words in look and t.turn == 0 and CAPITAL * t.size > 2]
+    frames = [p for name, p, width, fill, _ in plan.paths if name == "TEXT" and fill == "#fff" and width > 0 and len(p) == 4]
+    expect({t.words for t in named} == set(look), f"{where}: zones {set(look)} in the legend, {[t.words for t in named]} drawn")
+    for t in named:
+        expect(any(min(q[0] for q in p) < t.box[0] and max(q[0] for q in p) > t.box[2] and min(q[1] for q in p) < t.box[1] and
+                   max(q[1] for q in p) > t.box[3] for p in frames), f"{where}: zone {t.words} has no frame")
     hatched = [frozenset(v) for v in look.values() if v]
     expect(len(hatched) == len(set(hatched)), f"{where}: two zones look alike: {look}")
     for text in plan.texts:
         if text.layer == "TEXT" and text.words in look and text.turn == 0 and CAPITAL * text.size > 2:
             x0, y0, x1, y1 = text.box
-            near = {angle(*l) for l in lines if meets((x0 - 1.2, y0 - 1.2, x1 + 1.2, y1 + 1.2), *l)}
+            near = {angle(*l) for l in lines if meets((x0 - 1.9, y0 - 1.9, x1 + 1.9, y1 + 1.9), *l)}
             # beside a border the next zone's lines come near too: its own must all be there
             expect(look[text.words] <= near, f"{where}: zone {text.words} leans {near}, its sample {look[text.words]}")
             expect(look[text.words] or not near or len(near) <= 2, f"{where}: zone {text.words} is hatched, its sample not")
@@ -228,8 +235,18 @@ def arrow(plan, where):
                 expect(abs(rafter[0][0] - x) > 0.9 or rafter[0][1] < top, f"{where}: the arrow lies on a rafter")
 
 
+def pitch(plan, where):
+    """The pitch beside the arrow: no rafter goes through it where a bay has room for it."""
+    ends = sorted({round(p[0][0], 2) for p in plan.of("RAFTER", 2) if abs(p[0][0] - p[1][0]) < 0.01 and math.dist(*p) > 12})
+    bay = min((b - a for a, b in zip(ends, ends[1:])), default=0)
+    for text in plan.texts:
+        if text.layer == "TEXT" and re.fullmatch(r"[\d.]+(:12| deg)", text.words) and text.box[2] - text.box[0] + 1.2 < bay:
+            expect(not any(text.box[0] < x < text.box[2] for x in ends), f"{where}: a rafter goes through `{text.words}`")
+
+
 def clear_distances(plan, where):
-    """At the right of the roof: what is clear below, at and above the array, each text level with its own distance."""
+    """At the right of the roof: what is clear below, at and above the array, each text level with its own distance; and
+    beyond them the whole length, but where it would cost scale."""
     corners = roof_polygon(plan)
     ys = [q[1] for p in plan.of("COLLECTOR", 4) for q in p if q[0] < max(c[0] for c in corners) and
           q[1] < max(c[1] for c in corners)]
@@ -238,6 +255,16 @@ def clear_distances(plan, where):
     texts = sorted((t for t in plan.texts if t.layer == "DIMENSION" and t.box[0] > right and high - 3 < t.middle[1] < low + 3),
                    key=lambda t: -t.middle[1])
     want = [(a, b) for a, b in zip(marks, marks[1:]) if a - b > 0.05]
+    if len(texts) == len(want) + 1:
+        whole = max(texts, key=lambda t: t.box[0])
+        texts.remove(whole)
+        expect(abs(whole.middle[1] - (low + high) / 2) < 2, f"{where}: `{whole.words}` is not level with the whole length")
+        far = max(p[0][0] for p in plan.of("DIMENSION", 2) if abs(p[0][0] - p[1][0]) < 0.01 and
+                  abs(abs(p[0][1] - p[1][1]) - (low - high)) < 0.1)
+        expect(far > max(t.box[2] for t in texts), f"{where}: the line of the whole length goes through the texts before it")
+        if whole.words.isdigit():
+            expect(abs(int(whole.words) - (low - high) * plan.scale) < 0.02 * plan.scale,
+                   f"{where}: `{whole.words}` for {(low - high) * plan.scale:.0f} mm")
     expect(len(texts) == len(want), f"{where}: {len(texts)} distances at the right, want {len(want)}")
     for t, (below, above) in zip(texts, want):
         expect(above - 2 < t.middle[1] < below + 2, f"{where}: `{t.words}` is not level with its distance")
@@ -288,6 +315,16 @@ def short_lot(program, examples):
             expect(not meets(text.box, *path), f"{job} site: a line goes through `{text.words}`")
 
 
+def not_drawn(program, examples):
+    """What a plan cannot show it says: a valley whose line the job does not tell, rafters below seams that carry the feet."""
+    for view in ("plan", "layout"):
+        for job, words in (("ranch-unknown.xml", "a valley 3'-0\" along the eave"), ("seam-clamps.xml", "2x12 rafters below at 16\"")):
+            told = " ".join(t.words for t in Plan(program, examples / job, view).texts)
+            expect(words in told, f"{job} {view}: `{words}` is not told")
+        told = " ".join(t.words for t in Plan(program, examples / "hip-shingle.xml", view).texts)
+        expect("Not drawn" not in told, f"hip-shingle.xml {view}: told without need")
+
+
 def main():
     program, examples = sys.argv[1], pathlib.Path(sys.argv[2])
     for job in sorted(examples.glob("*.xml")):
@@ -304,10 +341,12 @@ def main():
                 else:  # the array and 0.45 m round it, as far as there is roof
                     full = [min(a + 900, b) for a, b in zip(extent(plan, ("COLLECTOR",)), roof)]
                 scale(plan, where, metric, full)
+                pitch(plan, where)
                 if view == "plan":
                     arrow(plan, where)
                     clear_distances(plan, where)
             letters(Plan(program, job, "site", *words), f"{job.name} site")
+    not_drawn(program, examples)
     short_lot(program, examples)
     standing_sheet(program, examples)
     for fault in faults:

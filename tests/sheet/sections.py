@@ -159,10 +159,57 @@ def words_of_this_roof(program, examples):
         expect("say not to open it" in d.text, f"{key}: drawn as if one might open it")
 
 
+def crosses_text(a, b, box):
+    """The line from a to b meets the box."""
+    for k in range(201):
+        x, y = a[0] + (b[0] - a[0]) * k / 200, a[1] + (b[1] - a[1]) * k / 200
+        if box[0] < x < box[2] and box[1] < y < box[3]:
+            return True
+    return False
+
+
+def tilted_rows(program, examples):
+    """From its side: no line to a name runs through a dimension or a letter of a force. At its feet the collector slopes and
+    stands higher than the clearance: it is not drawn flat over them."""
+    for name in ("low-slope-tubes", "flat-tilted"):
+        root = drawn(program, examples / f"{name}.xml", "rack")
+        texts = [b for b in svg_texts(root) if re.fullmatch(r"""[FR][123]|[0-9' /"-]+""", b[4].replace("\u00a0", " "))]
+        expect(len(texts) > 6, f"{name}: {len(texts)} dimensions and letters")
+        for a, b in leaders(root):
+            for box in texts:
+                expect(not crosses_text(a, b, box), f"{name} rack: a line to a name runs through `{box[4]}`")
+        foot = Drawing(program, examples / f"{name}.xml", "attachment").text
+        expect("underside" not in foot and "sheet Tilted row" in foot.replace("\n", " "), f"{name}: collector over the foot")
+
+
+def dots_apart(program, examples):
+    """No line to a name ends on the line to another."""
+    lines = list(leaders(drawn(program, examples / "coast-tile.xml", "attachment")))
+    for i, (a, _) in enumerate(lines):
+        for k, (c, d) in enumerate(lines):
+            if i != k:
+                expect(not crosses_text(c, d, (a[0] - 0.6, a[1] - 0.6, a[0] + 0.6, a[1] + 0.6)),
+                       f"coast-tile: the dot at {a[0]:.1f}, {a[1]:.1f} mm lies on the line to another name")
+
+
+def feet_as_they_stand(program, examples):
+    """A foot on a rafter is not drawn on a block; a screw longer than what it stands in, a post over its heads are told.
+    coast-tile: 5 in less 1/4 in of plate and 5/8 in of deck in a chord of 3-1/2 in leaves 5/8 in."""
+    for name in ("low-slope-tubes", "flat-tilted", "snow-shake"):
+        above = Drawing(program, examples / f"{name}.xml", "flashing").text
+        expect("block" not in above.replace("blocks", ""), f"{name}: feet on rafters drawn on a block")
+    coast = Drawing(program, examples / "coast-tile.xml", "attachment").text.replace("\n", " ")
+    expect("come 5/8 in out of the" in coast and "top chord of the truss 2x4" in coast, "coast-tile: tips, chord")
+    expect("covers the heads" not in coast, "coast-tile: heads beside the post")
+    for spacing, told in (("2 in", True), ("4-1/2 in", False)):
+        words = Drawing(program, examples / "low-slope-tubes.xml", "attachment", f"fastener.spacing={spacing}").text
+        expect(("covers the heads" in words) == told, f"low-slope-tubes: heads {spacing} apart")
+
+
 def main():
     program, examples = sys.argv[1], pathlib.Path(sys.argv[2])
     for part in (every_covering, where_the_foot_stands, letters_beside_the_roof, one_hole, sheet_of_paper, nails_as_they_are,
-                 steps_that_are_theirs, words_of_this_roof):
+                 steps_that_are_theirs, words_of_this_roof, tilted_rows, dots_apart, feet_as_they_stand):
         part(program, examples)
     for fault in faults:
         print(fault)
