@@ -151,13 +151,13 @@ enum remark_kind {
 	  "lets a notched rafter run on. Measure what is left over the wall and give `framing.tail-depth`.")                                                          \
 	R(PARTIAL_SNOW, NOTE, "Partial snow on the continuous rail ({code} 7.5) puts {0 % 1} more snow on its worst foot " \
 	  "than even snow does.")                                                                                 \
-	R(DRIFT, NOTE, "Snow drifts against the array: {0 psf 1} on top of the balanced snow at its edges, gone after " \
+	R(DRIFT, NOTE, "Snow drifts against the array: {0 psf up} on top of the balanced snow at its edges, gone after " \
 	  "{1 tape} ({code} 7.8, parts of it from memory: `rafterproof sources`; or work it out by the book and give " \
 	  "`snow.drift-load`); the rafters are checked with it.")                                                 \
 	R(DRIFT_ENTERED, NOTE, "Snow drift at the array as entered: {0 psf 1} on top of the balanced snow at its edges, gone after {1 tape}: " \
 	  "{t0}.")                                                                                                \
 	R(NO_DRIFT, NOTE, "No snow drift at the array by {code} 7.8 (limits from memory): {t0}")              \
-	R(SLIDE_OFF, NOTE, "Snow that slides off each tilted row: {0 psf 1} more on a strip of roof {1 tape} wide at its foot ({code} " \
+	R(SLIDE_OFF, NOTE, "Snow that slides off each tilted row: {0 psf up} more on a strip of roof {1 tape} wide at its foot ({code} " \
 	  "C7.8, from memory); the rafters are checked with it.")                                               \
 	R(SEISMIC_RACK, ASSUMED, "Earthquake on collectors that stand tilted acts in the middle of each and tips the braced frame onto its lower " \
 	  "or upper feet, which is rated. Along the eave it tips the frame sideways, which is not. Verify: braces along the eave too.") \
@@ -167,8 +167,8 @@ enum remark_kind {
 	  "ASCE/SEI 7-22 4.16.1).")                                                                               \
 	R(SLIDE_LOWER, UNCHECKED, "The lower roof below: snow that slides off this roof adds {0 psf 1} over {1 tape} from the eave " \
 	  "({2 lb/ft 0} of eave) to its balanced snow ({code} 7.9, slippery where it drains over glass).")      \
-	R(SNOW_HELD, NOTE, "This roof {t0}, and nothing but the array stops its snow: it pushes {0 lb/ft 0} of the array's upper " \
-	  "edge down the slope, all of it put on the topmost line of feet (no friction, common practice).")       \
+	R(SNOW_HELD, NOTE, "This roof {t0}, and nothing but the array stops its snow: down the slope it pushes on each length of " \
+	  "the array's upper edge with {0 lb/ft up} at most, all of it put on the topmost line of feet (no friction, common practice).")       \
 	R(SNOW_GUARDED, NOTE, "The snow above the array is left to the snow guards, which are not checked here.") \
 	R(SNOW_FRICTION, NOTE, "Snow above the array is taken to be held by this rough covering, by friction and frost; no push " \
 	  "on the array is computed.")                                                                            \

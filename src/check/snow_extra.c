@@ -117,9 +117,22 @@ static void slide(struct context *c, struct trace *t)
 		REMARK(c->r, SLIDE_LOWER, k.pressure, k.over, k.line);
 }
 
+/* Push of the snow above the array on each metre of its upper edge, drift included. */
+static double held_push(const struct context *c, int i, struct trace *trace)
+{
+	const struct snow_load_case *s = &c->snow.snow[i];
+	const double reach = fmin(s->surcharge_length, c->held_length);
+	double ph = snow_held(s->roof, c->held_length, c->theta, trace);
+
+	if (s->surcharge > 0 && reach > 0)
+		ph += snow_held(s->surcharge, reach, c->theta, trace);
+	return ph;
+}
+
 static void held(struct context *c)
 {
 	const bool guarded = c->job->snow.guards == ANSWER_YES;
+	double ph = 0;
 
 	c->held_length = 0;
 	if (!may_slide(c)) {
@@ -131,7 +144,9 @@ static void held(struct context *c)
 		return;
 	}
 	c->held_length = fmax(0, c->r->plane_slope - c->r->array.y1) * c->cos_theta;
-	REMARK_T(c->r, SNOW_HELD, (snow_held(c->snow.snow[0].roof, c->held_length, c->theta, NULL)),
+	for (int i = 0; i < c->snow.cases; i++)
+		ph = fmax(ph, held_push(c, i, NULL));
+	REMARK_T(c->r, SNOW_HELD, (ph),
 		 slippery(c) ? "is slippery" : "may be slippery (its surface is not known: taken so, safe side)");
 }
 
@@ -211,14 +226,8 @@ double held_force(const struct context *c, const struct attachment *a, int i, do
 	if (c->held_length <= 0 || i < 0 || i >= c->snow.cases ||
 	    !at_least(a->tributary.y1, c->r->array.y1))
 		return 0;
-	const struct snow_load_case *s = &c->snow.snow[i];
-	const double reach = fmin(s->surcharge_length, c->held_length);
-	double ph = snow_held(s->roof, c->held_length, c->theta, trace);
-
-	if (s->surcharge > 0 && reach > 0)
-		ph += snow_held(s->surcharge, reach, c->theta, trace);
-	return STEP(trace, step_attachment_held, ph, fmax(a->reaction_width, a->tributary_width),
-		    factor);
+	return STEP(trace, step_attachment_held, held_push(c, i, trace),
+		    fmax(a->reaction_width, a->tributary_width), factor);
 }
 
 double ice_on(const struct context *c, const struct attachment *a)

@@ -103,7 +103,7 @@ static void coefficients(struct context *c, bool look_up)
 		const struct wind_coefficient safe = array_coefficient(c, (enum zone)z, A);
 
 		if (recalled.known && !recalled.bounded && recalled.confidence == ONE_SOURCE)
-			REMARK_T(c->r, COEFFICIENT_ONE_SOURCE, (A, recalled.GCp), array_zone_name(c, (enum zone)z),
+			REMARK_T(c->r, COEFFICIENT_ONE_SOURCE, (A, recalled.GCp), zone_text((enum zone)z),
 			         recalled.figure);
 		if (!recalled.known || !recalled.bounded)
 			continue;
@@ -123,7 +123,7 @@ static void coefficients(struct context *c, bool look_up)
 			REMARK_T(c->r, COEFFICIENT, (A, recalled.GCp, safe.GCp), array_zone_name(c, (enum zone)z),
 			         recalled.figure);
 		else
-			REMARK_T(c->r, COEFFICIENT_USED, (A, recalled.GCp, safe.GCp), array_zone_name(c, (enum zone)z),
+			REMARK_T(c->r, COEFFICIENT_USED, (A, recalled.GCp, safe.GCp), zone_text((enum zone)z),
 			         confidence_text(recalled.confidence), recalled.figure);
 	}
 }

@@ -40,5 +40,7 @@ const char *array_zone_name(const struct context *c, enum zone zone);
    an attachment of this line; for a flush array just the pressures. */
 void rack_share(const struct context *c, const struct line *line, const struct array_pressure *p, struct attachment *a,
                 struct trace *trace);
+/* What the wind along the roof puts on a foot with this factor and area, N; 0 under a flush array. */
+double rack_slide(const struct attachment *a, double factor, double area, struct trace *trace);
 
 #endif

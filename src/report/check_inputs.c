@@ -36,11 +36,10 @@ static void add_assumed(const struct part *p)
 	}
 }
 
-/* " (assumed)"; nothing for what the job file says, as all members of repeated elements are. */
+/* " (assumed)"; nothing for what the job file says. */
 static const char *origin_of(const struct part *p, const struct field *field)
 {
-	const enum field_origin origin =
-		field_repeats(field) ? ORIGIN_FILE : (enum field_origin)p->job->origin[field->id];
+	const enum field_origin origin = field_origin_of(p->job, field);
 
 	return origin == ORIGIN_FILE ? "" : document_text(p->d, " (%s)", field_origin_text(origin));
 }

@@ -117,11 +117,11 @@ static void add_dead(const struct part *p)
 	document_pair(p->d, "array, dry (for uplift)", "",
 	              "%s of collector area, hardware included; one collector %s",
 	              show(&p->f, dead->array_dry, UNIT_PSF),
-	              show(&p->f, dead->collector_dry, UNIT_LB));
+	              show_weight(&p->f, dead->collector_dry));
 	document_pair(p->d, "array, filled (for load down)", "",
 	              "%s of collector area; one collector %s",
 	              show(&p->f, dead->array_filled, UNIT_PSF),
-	              show(&p->f, dead->collector_filled, UNIT_LB));
+	              show_weight(&p->f, dead->collector_filled));
 	document_pair(p->d, "roof build-up", "", "%s of slope",
 	              show(&p->f, p->job->roof.dead_load, UNIT_PSF));
 }

@@ -30,6 +30,14 @@ const void *field_address(const struct job *job, const struct field *field, int 
 	return (const unsigned char *)job + row->array + (size_t)n * row->stride + field->offset;
 }
 
+enum field_origin field_origin_of(const struct job *job, const struct field *field)
+{
+	const enum field_origin own = (enum field_origin)job->origin[field->id];
+
+	return field_repeats(field) && own != ORIGIN_DEFAULT && own != ORIGIN_ASSUMED ? ORIGIN_FILE
+										       : own;
+}
+
 static double real_at(const void *at)
 {
 	double value;

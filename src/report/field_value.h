@@ -13,6 +13,8 @@ int field_occurrences(const struct job *job, const struct field *field);
 const void *field_address(const struct job *job, const struct field *field, int n);
 /* False where the value means "absent": NAN, an empty text. */
 bool field_present(const struct job *job, const struct field *field, int n);
+/* Of an element that occurs many times: default or assumption only where no occurrence gives it. */
+enum field_origin field_origin_of(const struct job *job, const struct field *field);
 /* In the report's units; "-" when absent. */
 const char *field_text(const struct format *f, const struct job *job, const struct field *field,
                        int n);

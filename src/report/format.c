@@ -215,6 +215,19 @@ const char *show_factor(const struct format *f, double value, int decimals)
 	                     number_print(number, sizeof number, value, decimals));
 }
 
+const char *show_weight(const struct format *f, double si)
+{
+	const enum unit u = f->units == SYSTEM_SI ? UNIT_KG : UNIT_LB;
+	char number[NUMBER_SIZE];
+
+	if (isnan(si))
+		return UNKNOWN;
+	const double value = unit_from_si(si, u);
+
+	number_print(number, sizeof number, value, f->units == SYSTEM_SI && value < 100 ? 1 : 0);
+	return with_unit(f, number, u);
+}
+
 const char *show_ratio(const struct format *f, double ratio)
 {
 	char number[NUMBER_SIZE];

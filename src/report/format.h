@@ -46,6 +46,8 @@ const char *show_pitch(const struct format *f, double theta);
 const char *show_factor(const struct format *f, double value, int decimals);
 /* A ratio of demand to capacity: two decimals, never printed smaller than it is; "not checked" for
    no number. */
+/* A weight as people lift it: lb, or kg in SI. */
+const char *show_weight(const struct format *f, double si);
 const char *show_ratio(const struct format *f, double ratio);
 
 /* A remark as a sentence (remark_text.c). */

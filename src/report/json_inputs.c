@@ -45,8 +45,7 @@ void put_inputs(struct json *j, json_t *root, const struct job *job)
 	for (int i = 0; i < FIELD_COUNT; i++) {
 		const struct field *field = &field_table[i];
 		const bool many = field_repeats(field);
-		const enum field_origin origin =
-			many ? ORIGIN_FILE : (enum field_origin)job->origin[i];
+		const enum field_origin origin = field_origin_of(job, field);
 
 		for (int n = 0; n < field_occurrences(job, field) && !j->failed; n++) {
 			json_t *object = append_object(j, array);

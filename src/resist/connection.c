@@ -34,7 +34,7 @@ static double distance_factor(const double *in)
 const struct step step_end_distance_factor = {
 	.name = "end-distance-factor", .symbol = "C_delta", .unit = UNIT_NONE,
 	.title = "geometry factor for end distance along the grain",
-	.formula = "e / (n_full D), at most 1; 0 (not permitted) below n_min D",
+	.formula = "e / (n_full D), at most 1; not permitted, 0, below n_min D",
 	.clause = { "NDS-2018 12.5.1.2(a), Table 12.5.1A" },
 	.confidence = ONE_SOURCE,
 	.note = "softwood: 3.5 D and 7 D toward the end, 2 D and 4 D away from it; D from 1/4 in",
@@ -45,7 +45,7 @@ const struct step step_end_distance_factor = {
 const struct step step_spacing_factor = {
 	.name = "spacing-factor", .symbol = "C_delta", .unit = UNIT_NONE,
 	.title = "geometry factor for spacing in a row along the grain",
-	.formula = "s / (n_full D), at most 1; 0 (not permitted) below n_min D",
+	.formula = "s / (n_full D), at most 1; not permitted, 0, below n_min D",
 	.clause = { "NDS-2018 12.5.1.2(c), Table 12.5.1B" },
 	.confidence = ONE_SOURCE,
 	.note = "3 D and 4 D; D from 1/4 in",

@@ -279,6 +279,9 @@ struct flashing_foot flashing_foot(struct trace *trace, const struct flashing_gi
 	}
 	/* A foot too near the butt is to be moved down until the least distance is there. */
 	g = isnan(out.butt_up) ? PLATE_BUTT_LEAST : fmax(out.butt_up, PLATE_BUTT_LEAST);
+	/* Butts counted from an assumed line: the hole may stand just above its own butt. */
+	if (isnan(in->first_butt) && out.course > 0)
+		g = fmax(g, in->E);
 	out.plate_length = STEP(trace, step_plate_length, out.plate_down, g, out.reach);
 	out.plate_up = out.plate_length - out.plate_down;
 	out.open = (int)STEP(trace, step_courses_to_open, out.reach, in->E);

@@ -98,8 +98,9 @@ struct flashing_foot {
 	int open;                    /* courses to loosen above the covering butt */
 };
 
-/* Runs the steps that belong to one foot of a lapped covering. Where the place of the foot in its
-   course is not known, the plate is counted with the least distance to the butt, so plate_length is
+/* Runs the steps that belong to one foot of a lapped covering. Where first_butt is not known, courses
+   are counted from the eave edge, and the plate does for a hole anywhere in a course. Where y is
+   not known either, the plate is counted with the least distance to the butt, so plate_length is
    the smallest that can do. */
 struct flashing_foot flashing_foot(struct trace *trace, const struct flashing_given *given);
 

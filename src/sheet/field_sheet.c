@@ -18,10 +18,11 @@ static const char *place_kind(const struct sheet *s)
 
 static void tape_lines(const struct sheet *s, struct document *d)
 {
+	const char *unit = s->job->units == SYSTEM_SI ? ", mm" : "";
 	const struct column columns[] = {
 		{"line", ALIGN_RIGHT, true, false},
-		{"up the slope", ALIGN_RIGHT, false, false},
-		{document_text(d, "along the eave from %s (%s)", left_end(s->job), place_kind(s)),
+		{document_text(d, "up the slope%s", unit), ALIGN_RIGHT, false, false},
+		{document_text(d, "foot: along the eave from %s%s (%s)", left_end(s->job), unit, place_kind(s)),
 		 ALIGN_LEFT, false, true},
 	};
 
@@ -33,8 +34,8 @@ static void tape_lines(const struct sheet *s, struct document *d)
 		for (int k = line->first; k < line->first + line->count; k++) {
 			const struct attachment *a = &s->pass->attachment[k];
 
-			list = document_text(d, "%s%s%s" NBSP "(%s)", list, *list ? ",  " : "",
-					     sheet_tape(s, a->x), place_name(d, s->r, a->rafter));
+			list = document_text(d, "%s%s%d:" NBSP "%s" NBSP "(%s)", list, *list ? ",  " : "",
+					     a->number, sheet_tape(s, a->x), place_name(d, s->r, a->rafter));
 		}
 		document_row(d);
 		document_cell(d, "%d", line->line + 1);
@@ -73,6 +74,22 @@ static void joint_words(const struct sheet *s, struct document *d)
 			document_add(d, BLOCK_PARAGRAPH, 0,
 				     "Rail of line %d: joined at %s, along the eave from %s.", s->pass->line[i].line + 1, list,
 				     left_end(s->job));
+	}
+}
+
+/* Pipes go by the same tape; one whose place the job leaves open is named too. */
+static void pipe_words(const struct sheet *s, struct document *d)
+{
+	const char *unit = s->job->units == SYSTEM_SI ? NBSP "mm" : "";
+
+	for (int i = 0; i < s->job->pipes; i++) {
+		const struct job_pipe *p = &s->job->pipe[i];
+
+		if (isnan(p->at) || isnan(p->up))
+			document_add(d, BLOCK_PARAGRAPH, 0, "Pipe P%d: the job gives no place for it.", i + 1);
+		else
+			document_add(d, BLOCK_PARAGRAPH, 0, "Pipe P%d: %s%s along the eave, %s%s up the slope.", i + 1,
+				     sheet_tape(s, p->at), unit, sheet_tape(s, p->up), unit);
 	}
 }
 
@@ -204,6 +221,7 @@ void words_field(const struct sheet *s, struct document *d)
 		tape_lines(s, d);
 		block_words(s, d);
 		joint_words(s, d);
+		pipe_words(s, d);
 	}
 	hold_down(s, d);
 	words_flashing(s, d);

@@ -191,7 +191,7 @@ struct materials materials_of(const struct sheet *s, const struct prices *prices
 	add(&m, MATERIAL_COLLECTOR, false, s->r->collectors,
 	    sheet_text(s, "%s by %s, %s dry", show_tape(&s->f, s->job->collector.length),
 		       show_tape(&s->f, s->job->collector.width),
-		       show(&s->f, s->job->collector.dry_weight, UNIT_LB)));
+		       show_weight(&s->f, s->job->collector.dry_weight)));
 	add_layout(s, &m, &sizes);
 	add_pipes(s, &m);
 	add_prices(&m, prices, s->f.units);

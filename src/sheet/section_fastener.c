@@ -199,8 +199,12 @@ void section_fastener_lengths(struct section *x, const struct section_foot *f)
 		return;
 	const double end = f->face - r->p;
 
+	const double block = section_has_block(x->s) ? x->s->r->block.high : HUGE_VAL;
+
 	length(&ruler, "P", end, f->face,
-	       sheet_text(x->s, "in the %s, tip not counted", section_wood(x->s->job)));
+	       sheet_text(x->s, "in the %s, tip not counted%s", section_wood(x->s->job),
+			  r->p > block ? sheet_text(x->s, "; %s in a block", sheet_size(x->s, block))
+				       : ""));
 	length(&ruler, "T", end, end + r->p_t, "of it thread");
 }
 

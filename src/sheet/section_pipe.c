@@ -298,6 +298,9 @@ void section_pipe(struct section *x)
 	for (int i = 0; i < x->layers; i++)
 		put_in_pipe(x, &x->layer[i], &k);
 	hole_of(x, low, high);
+	/* to the nearest 1/16 in, in millimetres too, as the flashing seen from above tells it */
+	const double part = M_PER_IN / 16, hole = round((low[1].x - low[0].x) / part) * part;
+
 	dimension_between(x->d, low[0], low[1], -(BELOW_DECK + 0.02) / x->scale.ratio,
-			  sheet_text(x->s, "hole %s", sheet_size(x->s, low[1].x - low[0].x)));
+			  sheet_text(x->s, "hole %s", sheet_size(x->s, hole)));
 }

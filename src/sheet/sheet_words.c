@@ -105,8 +105,8 @@ static void array(const struct part *p)
 		      show_tape(&p->f, p->job->collector.length),
 		      show_tape(&p->f, p->job->collector.width),
 		      show_tape(&p->f, p->job->collector.depth),
-		      show(&p->f, r->dead.collector_dry, UNIT_LB),
-		      show(&p->f, r->dead.collector_filled, UNIT_LB));
+		      show_weight(&p->f, r->dead.collector_dry),
+		      show_weight(&p->f, r->dead.collector_filled));
 	document_pair(p->d, "with rails and feet", "", "%s dry, %s filled, of collector area",
 		      show(&p->f, r->dead.array_dry, UNIT_PSF),
 		      show(&p->f, r->dead.array_filled, UNIT_PSF));

@@ -206,10 +206,34 @@ def feet_as_they_stand(program, examples):
         expect(("covers the heads" in words) == told, f"low-slope-tubes: heads {spacing} apart")
 
 
+def one_size(program, examples):
+    """hip-shingle: plate and hole have one size in the section, from above and in the lists, in both units; no inches in SI."""
+    job = examples / "hip-shingle.xml"
+    for units in ("us", "si"):
+        with tempfile.TemporaryDirectory() as folder:
+            text = {}
+            for view in ("attachment", "pipe", "flashing"):
+                out = pathlib.Path(folder) / f"{view}.svg"
+                subprocess.run([program, "draw", job, "--view", view, "--units", units, "-o", out], check=False,
+                               stdout=subprocess.DEVNULL)
+                words = " ".join(t[4] for t in svg_texts(tree.parse(out).getroot())).replace("\u00a0", " ")
+                text[view] = re.sub(r"\s+", " ", words)
+        told = subprocess.run([program, "check", job, "--units", units], stdout=subprocess.PIPE, check=False).stdout.decode()
+        least = re.search(r"least plate, from the hole +(.*?) down, (.*?) up", told)
+        expect(least and f"{least.group(1)} below, {least.group(2)} above" in text["attachment"], f"hip-shingle {units}: plate in section")
+        expect(least and f"{least.group(1)} down, {least.group(2)} up" in text["flashing"], f"hip-shingle {units}: plate from above")
+        hole = re.search(r"hole ([0-9/-]+ (?:in|mm))(?! a)", text["pipe"])
+        expect(hole and f"{hole.group(1)} up" in text["flashing"], f"hip-shingle {units}: hole {hole and hole.group(1)}")
+        if units == "si":
+            for view, words in text.items():
+                inches = re.search(r"[0-9] in\b", words)
+                expect(not inches, f"hip-shingle {units} {view}: `{inches and words[inches.start() - 20:inches.end() + 5]}`")
+
+
 def main():
     program, examples = sys.argv[1], pathlib.Path(sys.argv[2])
     for part in (every_covering, where_the_foot_stands, letters_beside_the_roof, one_hole, sheet_of_paper, nails_as_they_are,
-                 steps_that_are_theirs, words_of_this_roof, tilted_rows, dots_apart, feet_as_they_stand):
+                 steps_that_are_theirs, words_of_this_roof, tilted_rows, dots_apart, feet_as_they_stand, one_size):
         part(program, examples)
     for fault in faults:
         print(fault)
