@@ -31,7 +31,8 @@ static struct course_place place_of_line(const struct context *c, const struct c
 	const struct flashing_given given = {.theta = c->theta,
 					     .E = k->E > 0 ? k->E : (double)NAN,
 					     .L = k->L,
-					     .first_butt = k->first,
+					     .first_butt = job_given(c->job, FIELD_ROOF_FIRST_BUTT) ? k->first
+												    : (double)NAN,
 					     .y = line->y,
 					     .down = k->row ? k->row->plate_down_in * M_PER_IN
 							    : (double)NAN};

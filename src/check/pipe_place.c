@@ -89,7 +89,8 @@ static void in_borders(const struct site *s, double x, double y, struct pipe_pla
 	struct flashing_given given = {.theta = s->c.theta,
 				       .E = s->k.E > 0 ? s->k.E : (double)NAN,
 				       .L = s->k.L,
-				       .first_butt = s->k.first,
+				       .first_butt = job_given(s->c.job, FIELD_ROOF_FIRST_BUTT) ? s->k.first
+												: (double)NAN,
 				       .y = y + s->along / 2,
 				       .down = (double)NAN};
 

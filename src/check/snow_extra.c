@@ -158,7 +158,9 @@ static void ice(struct context *c, struct trace *t)
 	/* a vented attic counts as insulated by its own definition unless an R is given */
 	const double R = ventilated && isnan(c->job->site.roof_R) ? 25 : c->job->site.roof_R;
 
-	c->ice = asce7_ice_dam_forms(warm, ventilated, R) ? asce7_ice_dam(c->snow.pf, t) : 0;
+	const bool forms = c->job->building.eave_overhang > 0 && asce7_ice_dam_forms(warm, ventilated, R);
+
+	c->ice = forms ? asce7_ice_dam(c->snow.pf, t) : 0;
 }
 
 static void local_rule(struct context *c)

@@ -208,7 +208,9 @@ struct guide_layer_sink {
 	void *context;
 };
 
-/* of: "foot", "pipe" or "wall"; view: "section" or "plan". False if the page has no such drawing. */
+/* of: "foot", "pipe" or "wall"; view: "section" or "plan". Labels come with their sizes filled in;
+   least sizes of the job are rounded up as guide_notes prints them. False if the page has no such
+   drawing. */
 bool guide_drawing(const struct guide_library *lib, const struct guide_request *request,
 		   const char *of, const char *view, const struct guide_layer_sink *sink);
 

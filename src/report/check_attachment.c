@@ -299,8 +299,10 @@ void part_spacing(const struct part *p)
 		add_spacing(p, &p->r->pass[i]);
 	}
 	document_add(p->d, BLOCK_PARAGRAPH, 0,
-	             "This is what screws, foot and rail allow; the rafters below them may ask for "
-	             "closer feet. "
+	             "This is what screws, foot and rail allow on every line where the feet are evenly "
+	             "spaced; the rafters below them may ask for closer feet. In the layout each foot, "
+	             "rail and rafter is rated as it stands, so that a line that carries less may have "
+	             "its feet farther apart. "
 	             "The largest spacing is a whole number of bays of %s; `none`: not even a "
 	             "foot on each of them holds. "
 	             "Exact leaves them out of account. Wind and area are those of the "

@@ -141,6 +141,13 @@ static void add_quake(const struct part *p)
 	              show_factor(&p->f, q->horizontal, 3), show_factor(&p->f, q->vertical, 3));
 }
 
+const char *part_top_edge(const struct job *job)
+{
+	const enum roof_form form = job->building.form;
+
+	return form == FORM_FLAT || form == FORM_MONOSLOPE ? "upper edge" : "ridge";
+}
+
 static void add_plane(const struct part *p)
 {
 	const struct result *r = p->r;
@@ -152,8 +159,9 @@ static void add_plane(const struct part *p)
 	document_pair(p->d, "collectors", "", "%d: %s to %s along the eave, %s to %s up the slope",
 	              r->collectors, show_tape(&p->f, r->array.x0), show_tape(&p->f, r->array.x1),
 	              show_tape(&p->f, r->array.y0), show_tape(&p->f, r->array.y1));
-	document_pair(p->d, "clear of the array", "", "eave %s, ridge %s, left %s %s, right %s",
-	              show_tape(&p->f, r->array_to_eave), show_tape(&p->f, r->array_to_ridge),
+	document_pair(p->d, "clear of the array", "", "eave %s, %s %s, left %s %s, right %s",
+	              show_tape(&p->f, r->array_to_eave), part_top_edge(p->job),
+	              show_tape(&p->f, r->array_to_ridge),
 	              p->job->building.form == FORM_HIP ? "end of the eave" : "rake",
 	              show_tape(&p->f, r->array_to_left), show_tape(&p->f, r->array_to_right));
 }

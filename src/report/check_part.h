@@ -34,6 +34,8 @@ void part_rafters(const struct part *p);
 void part_rails(const struct part *p);
 /* check_loads.c */
 void part_loads(const struct part *p);
+/* What the upper edge of the roof plane is called: of a flat roof or one plane alone no ridge. */
+const char *part_top_edge(const struct job *job);
 /* check_fastener.c */
 void part_fastener(const struct part *p);
 /* check_inputs.c: every input and where it came from. */

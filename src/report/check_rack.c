@@ -25,7 +25,7 @@ void part_rack(const struct part *p)
 {
 	const struct wind_result *w = &p->r->wind;
 
-	document_pair(p->d, "tilt against the roof", "", "%s, low edge %s above the roof",
+	document_pair(p->d, "tilt against the roof", "", "%s, top of its low edge %s above the roof",
 		      show(&p->f, w->tilt, UNIT_DEG), show_tape(&p->f, w->h1));
 	document_pair(p->d, "wind rule", "", "%s",
 		      w->rule == WIND_TILTED

@@ -14,12 +14,24 @@ struct seen {
 	bool courses; /* the covering lies in courses */
 	bool butts;   /* where they lie is measured */
 	bool joints;  /* it has joints between its pieces */
+	bool seams;   /* it has seams between whose pans the feet must stand, and where is not given */
 };
+
+/* Clamps stand on the seams, brackets on ribs as their maker says; any other foot in the pan. */
+static bool seams_open(const struct job *job)
+{
+	const struct covering_plate_row *row =
+		covering_plate_row(job->roof.covering, 12.0 * tan(job->roof.pitch));
+
+	return row && row->laid == COVERING_PLATE_LAID_SEAMS && !isfinite(job->roof.first_seam) &&
+	       job->fastener.kind != FASTENER_SEAM_CLAMP &&
+	       strcmp(job->roof.covering, "metal-exposed-fastener") != 0;
+}
 
 static struct seen seen_of(const struct job *job)
 {
 	return (struct seen){flashing_has_courses(job), job_given(job, FIELD_ROOF_FIRST_BUTT),
-			     covering_joint_row(job->roof.covering) != NULL};
+			     covering_joint_row(job->roof.covering) != NULL, seams_open(job)};
 }
 
 static bool on_joint(const struct course_place *p)
@@ -38,11 +50,14 @@ static bool badly(const struct course_place *p)
 
 static bool open_question(const struct seen *seen, const struct course_place *p)
 {
-	return (seen->courses && !seen->butts) || (seen->joints && isnan(p->to_joint));
+	return (seen->courses && !seen->butts) || (seen->joints && isnan(p->to_joint)) ||
+	       seen->seams;
 }
 
 static const char *unknown(const struct seen *seen, const struct course_place *p)
 {
+	if (seen->seams)
+		return "seams";
 	if (!seen->courses || seen->butts)
 		return "joints";
 	return seen->joints && isnan(p->to_joint) ? "butts, joints" : "butts";
@@ -146,6 +161,19 @@ static void add_rows(struct document *d, const struct format *f, const struct se
 	}
 }
 
+static const char *how_to_know(const struct seen *seen)
+{
+	const bool butts = seen->courses && !seen->butts;
+
+	if (seen->seams)
+		return " For seams give roof.first-seam, or look beside each hole: a foot stands in the pan.";
+	if (!butts)
+		return " Look for joints on the roof beside each hole, or give them (roof.joints).";
+	return seen->joints ? " For butts give roof.first-butt; look for joints on the roof beside each "
+			      "hole, or give them (roof.joints)."
+			    : " For butts give roof.first-butt.";
+}
+
 static void add_count(struct document *d, const struct seen *seen, const struct pass *pass)
 {
 	int bad = 0, open = 0;
@@ -160,9 +188,7 @@ static void add_count(struct document *d, const struct seen *seen, const struct 
 		     "Of %d feet %d are clear of whatever this covering has of butts, battens, joints and seams, and of the "
 		     "borders of the roof; %d are not; %d are not known.%s",
 		     pass->attachments, pass->attachments - bad - open, bad, open,
-		     open > 0 ? " For butts give roof.first-butt; look for joints on the roof beside each hole, or give "
-				"them (roof.joints)."
-			      : "");
+		     open > 0 ? how_to_know(seen) : "");
 	document_add(d, BLOCK_PARAGRAPH, 0,
 		     "Borders are counted from the edge of the flashing, to a valley by our rule, else by common practice. A "
 		     "valley or a wall is known only from roof.woven-valley and roof.wall.");

@@ -22,7 +22,8 @@ struct flashing_foot flashing_of_line(const struct job *job, const struct rail_l
 		.theta = job->roof.pitch,
 		.E = job->roof.course_exposure,
 		.L = job->roof.piece_length,
-		.first_butt = job->roof.first_butt,
+		/* its default is no more than a guess */
+		.first_butt = job_given(job, FIELD_ROOF_FIRST_BUTT) ? job->roof.first_butt : (double)NAN,
 		.y = line->y,
 		.down = row ? row->plate_down_in * M_PER_IN : (double)NAN,
 	};

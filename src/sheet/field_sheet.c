@@ -209,6 +209,10 @@ static void hold_down(const struct sheet *s, struct document *d)
 		hanger_words(s, d);
 	else
 		hole_and_screw(s, d);
+	if (s->job->collector.tilt > 0)
+		document_pair(d, "brace", "",
+			      "a diagonal, or a frame as stiff, in the plane of each front and rear "
+			      "leg: the check counts on it");
 }
 
 void words_field(const struct sheet *s, struct document *d)

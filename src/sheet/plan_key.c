@@ -235,7 +235,7 @@ void legend_zones(struct legend *c)
 
 	if (s->r->shapes == 0)
 		return;
-	heading(c, tilted(s) ? "Wind zones of the bare roof" : "Wind zones, spacing of feet");
+	heading(c, tilted(s) ? "Wind zones of the bare roof" : "Wind zones; feet if evenly spaced");
 	for (int i = 0; i < s->r->shapes; i++)
 		seen[s->r->shape[i].zone] |= shown(c->p, &s->r->shape[i].shape);
 	for (int z = 0; z < (int)ZONE_COUNT; z++) {

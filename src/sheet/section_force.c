@@ -8,6 +8,7 @@
 #define ARROW (9 * MM)
 #define ARROW_NARROW (6 * MM)
 #define OFF (4 * MM) /* from a leg to the arrows beside it */
+#define OFF_NARROW (3 * MM)
 #define SLIDE_OFF (2 * MM)
 #define GAP (0.7 * MM) /* that an arrow leaves in a line it crosses */
 
@@ -45,20 +46,29 @@ static void worst_of(struct section *x, bool rear, struct worst w[DIRECTIONS])
 	}
 }
 
-static double arrow_length(const struct section *x)
+/* Where the two feet are close on paper, what pushes between them has less room than what stands. */
+static double arrow_length(const struct section *x, enum direction way)
 {
-	return x->room.narrow ? ARROW_NARROW : ARROW;
+	const double a = x->room.narrow ? ARROW_NARROW : ARROW;
+
+	return x->room.narrow && way == SLIDE ? 0.75 * a : a;
+}
+
+/* From the middle of a leg to the arrows beside it, m on paper. */
+static double off_leg(const struct section *x)
+{
+	return (x->room.narrow ? OFF_NARROW : OFF) + RACK_LEG_HALF / x->scale.ratio;
 }
 
 double rack_force_reach(const struct section *x)
 {
-	return OFF + RACK_LEG_HALF / x->scale.ratio + SLIDE_OFF + arrow_length(x);
+	return off_leg(x) + SLIDE_OFF + arrow_length(x, SLIDE);
 }
 
 static void arrow(struct section *x, double u, double v, enum direction way, bool rear)
 {
 	static const struct point to[DIRECTIONS] = {{0, 1}, {0, -1}, {-1, 0}};
-	const double ratio = x->scale.ratio, a = arrow_length(x) * ratio, h = 2.4 * MM * ratio,
+	const double ratio = x->scale.ratio, a = arrow_length(x, way) * ratio, h = 2.4 * MM * ratio,
 		     w = 0.8 * MM * ratio;
 	const struct point t = to[way];
 	/* lifting starts at the foot, the others end there */
@@ -69,9 +79,9 @@ static void arrow(struct section *x, double u, double v, enum direction way, boo
 	const struct point head[] = {
 		tip, {neck.x - t.y * w, neck.y + t.x * w}, {neck.x + t.y * w, neck.y - t.x * w}};
 	const double beside = (way == LIFT ? -1.2 : 1.2) * w;
-	/* where the two feet are close on paper their letters stand at two heights */
-	const double level = x->room.narrow && way == LIFT ? a : 0.7 * a;
-	const struct point text = way == SLIDE ? (struct point){(tail.x + neck.x) / 2, v + w}
+	/* the brace rises beside the arrow that presses on the front foot: its letters stand above it */
+	const double level = way == LIFT ? 0.7 * a : x->room.narrow ? a : rear ? 0.7 * a : 0.9 * a;
+	const struct point text = way == SLIDE ? (struct point){(tail.x + tip.x) / 2, v + w}
 					       : (struct point){u + beside, v + level};
 	static const char *const name[2][DIRECTIONS] = {{"F1", "F2", "F3"}, {"R1", "R2", "R3"}};
 
@@ -100,7 +110,7 @@ void rack_forces(struct section *x, double u, bool rear)
 	static const char *const letter[2][DIRECTIONS] = {{"F1", "F2", "F3"}, {"R1", "R2", "R3"}};
 	static const char *const words[DIRECTIONS] = {"lift", "press on the roof",
 						      "push along the roof"};
-	const double off = OFF * x->scale.ratio + RACK_LEG_HALF;
+	const double off = off_leg(x) * x->scale.ratio;
 	struct worst w[DIRECTIONS] = {{0, NULL, NULL}};
 
 	worst_of(x, rear, w);

@@ -227,7 +227,7 @@ void section_rack_dimensions(struct section *x)
 			  9 * MM + 0.02 / ratio, sheet_tape(x->s, underside(x, 0)));
 	/* beyond the arrow that pushes on the rear foot */
 	dimension_between(x->d, (struct point){wide, 0}, (struct point){wide, underside(x, wide)},
-			  -fmax(5 * MM, rack_force_reach(x) + 2 * MM - (wide - rear) / ratio),
+			  -fmax(5 * MM, rack_force_reach(x) + 3 * MM - (wide - rear) / ratio),
 			  sheet_tape(x->s, underside(x, wide)));
 	if (k->rows > 1)
 		dimension_between(x->d, (struct point){0, 0},

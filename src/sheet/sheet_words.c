@@ -72,10 +72,12 @@ static void house(const struct part *p)
 	document_add(p->d, BLOCK_HEADING, 1, "House, roof and framing");
 	document_pairs(p->d);
 	fact(p, "roof form", FIELD_BUILDING_FORM);
-	document_pair(p->d, "plan", "", "%s along the ridge by %s across it, wall to wall",
-		      show_tape(&p->f, job->building.length),
+	document_pair(p->d, "plan", "", "%s along the %s by %s across it, wall to wall",
+		      show_tape(&p->f, job->building.length), part_top_edge(job),
 		      show_tape(&p->f, job->building.width));
 	fact(p, "mean roof height h", FIELD_BUILDING_MEAN_ROOF_HEIGHT);
+	if (job->building.parapet > 0)
+		fact(p, "parapet", FIELD_BUILDING_PARAPET);
 	document_pair(p->d, "pitch", "", "%s", show_pitch(&p->f, job->roof.pitch));
 	fact(p, "covering", FIELD_ROOF_COVERING);
 	fact(p, "layers", FIELD_ROOF_LAYERS);
@@ -113,11 +115,14 @@ static void array(const struct part *p)
 	document_pair(p->d, "array", "", "%s by %s, %s",
 		      show_tape(&p->f, r->array.x1 - r->array.x0),
 		      show_tape(&p->f, r->array.y1 - r->array.y0), show(&p->f, area, UNIT_FT2));
+	if (p->job->collector.tilt > 0)
+		fact(p, "tilt against the roof", FIELD_COLLECTOR_TILT);
 	if (plane > 0 && !hip)
 		document_pair(p->d, "share of this roof plane", "", "%s",
 			      show_factor(&p->f, area / plane, 2));
-	document_pair(p->d, "clear", "", "%s to the eave, %s to the ridge, %s to the left %s, %s to the right one",
+	document_pair(p->d, "clear", "", "%s to the eave, %s to the %s, %s to the left %s, %s to the right one",
 		      show_tape(&p->f, r->array_to_eave), show_tape(&p->f, r->array_to_ridge),
+		      part_top_edge(p->job),
 		      show_tape(&p->f, r->array_to_left), hip ? "end of the eave" : "rake",
 		      show_tape(&p->f, r->array_to_right));
 	if (r->passes > 0)
@@ -272,6 +277,9 @@ void words_checklist(const struct sheet *s, struct document *d)
 	document_add(d, BLOCK_HEADING, 1, "Collectors");
 	box(d, "Clamps of the kind and torque that the maker gives; none shared that the maker "
 	       "does not allow; rail joints as the maker allows.");
+	if (s->job->collector.tilt > 0)
+		box(d, "Legs of each tilted row braced as the check takes them: a diagonal, or a frame "
+		       "as stiff, in the plane of each front and rear leg.");
 	box(d, "Paths and distances to the roof's edges are as drawn; vents, valves and chimneys "
 	       "keep their clearances.");
 	box(d, "Strengthening, if the engineer asked for any, is built as the engineer drew it.");

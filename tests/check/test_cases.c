@@ -35,6 +35,8 @@ static void test_held_snow(void **state)
 
 	for (int i = 0; i < r->snow.cases; i++)
 		leeward = fmax(leeward, r->snow.snow[i].roof + r->snow.snow[i].surcharge);
+	/* the note tells the heaviest case */
+	assert_near(said(r, REMARK_SNOW_HELD, 0), leeward * L * 5 / 13, 1e-9);
 	for (int i = 0; i < n; i++) {
 		const struct attachment *a = &judged(r)->attachment[i];
 		const double more = a->slope.slope - free[i],

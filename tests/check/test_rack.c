@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "check/check_steps.h"
 #include "load/asce7_tilted.h"
 #include "sample_run.h"
 
@@ -84,6 +85,38 @@ static void test_legs_by_hand(void **state)
 	}
 	/* both lines stand where their legs meet the roof */
 	assert_near(pass->attachment[0].y, FT(27) + FT(0.5) * cos(w), 1e-12);
+}
+
+/* The record of this step whose result is nearest to a value. */
+static double shown(const struct result *r, const struct step *step, double want)
+{
+	double best = (double)NAN;
+
+	for (int s = 0; s < SECTION_COUNT; s++)
+		for (size_t i = 0; i < r->trace[s].count; i++)
+			if (r->trace[s].record[i].step == step &&
+			    !(fabs(r->trace[s].record[i].result - want) >= fabs(best - want)))
+				best = r->trace[s].record[i].result;
+	return best;
+}
+
+/* Lift, pressure of the leg and push along the roof of the governing foot stand among the formulas;
+   the wind's factor is 0.6. */
+static void test_legs_are_shown(void **state)
+{
+	(void)state;
+	const struct job job = rack_job();
+	const struct result *r = run(&job);
+	const struct attachment *a = &judged(r)->attachment[judged(r)->governing_attachment];
+	const double width = fmax(a->reaction_width, a->tributary_width);
+	const double area = width * a->tributary_depth;
+
+	assert_near(shown(r, &step_rack_spread, a->p_up), a->p_up, 1e-12);
+	assert_near(shown(r, &step_rack_spread, a->p_shear), a->p_shear, 1e-12);
+	assert_near(shown(r, &step_rack_slide, 0.6 * a->p_shear * area), 0.6 * a->p_shear * area, 1e-12);
+	if (a->line % 2 == 0)
+		assert_near(shown(r, &step_rack_lower, a->p_up * a->tributary_depth),
+			    a->p_up * a->tributary_depth, 1e-12);
 }
 
 /* The whole weight comes down through the legs, and tipping adds nothing to the sum. */
@@ -257,6 +290,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(test_tilted_rule),
 		cmocka_unit_test(test_legs_by_hand),
+		cmocka_unit_test(test_legs_are_shown),
 		cmocka_unit_test(test_rack_balances),
 		cmocka_unit_test(test_mount_height_does_not_bend_a_rack),
 		cmocka_unit_test(test_high_edge),

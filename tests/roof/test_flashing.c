@@ -73,6 +73,19 @@ static void laminated_at_5_12(void **state)
 	assert_int_equal(f.open, 2);
 }
 
+/* The same foot where nobody has measured the first butt: its hole may stand just above a butt, a whole
+   course below the next. */
+static void butts_not_measured(void **state)
+{
+	const struct flashing_given g = {RISE(5),      5.625 * IN, 13.25 * IN,
+					 (double)NAN, 60 * IN,    (double)NAN};
+	const struct flashing_foot f = flashing_foot(NULL, &g);
+
+	(void)state;
+	assert_within(f.plate_length / IN, 4 + 5.625 + 7.8, 1e-9);
+	assert_within(f.plate_up / IN, 5.625 + 7.8, 1e-9);
+}
+
 /* At 8:12 the plain reach rules again; just below the longer of the two does. */
 static void eight_in_twelve(void **state)
 {
@@ -218,6 +231,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {cmocka_unit_test(whole_courses),
 					   cmocka_unit_test(distances_make_an_exposure),
 					   cmocka_unit_test(laminated_at_5_12),
+					   cmocka_unit_test(butts_not_measured),
 					   cmocka_unit_test(eight_in_twelve),
 					   cmocka_unit_test(shake_with_first_butt),
 					   cmocka_unit_test(too_near_the_butt),
