@@ -79,8 +79,10 @@ static void arrow(struct section *x, double u, double v, enum direction way, boo
 	const struct point head[] = {
 		tip, {neck.x - t.y * w, neck.y + t.x * w}, {neck.x + t.y * w, neck.y - t.x * w}};
 	const double beside = (way == LIFT ? -1.2 : 1.2) * w;
-	/* the brace rises beside the arrow that presses on the front foot: its letters stand above it */
-	const double level = way == LIFT ? 0.7 * a : x->room.narrow ? a : rear ? 0.7 * a : 0.9 * a;
+	/* the brace rises beside the arrow that presses on the front foot: its letters stand above it;
+	   on a telephone those of the rear foot stand above what pushes between the two */
+	const bool high = x->room.narrow || (way == PRESS && !rear);
+	const double level = x->room.narrow && way == PRESS ? a : high ? 0.9 * a : 0.7 * a;
 	const struct point text = way == SLIDE ? (struct point){(tail.x + tip.x) / 2, v + w}
 					       : (struct point){u + beside, v + level};
 	static const char *const name[2][DIRECTIONS] = {{"F1", "F2", "F3"}, {"R1", "R2", "R3"}};
