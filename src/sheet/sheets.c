@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "report/caution.h"
+#include "sheet/flashing_plan.h"
 #include "sheet/flow.h"
 #include "sheet/html.h"
 #include "sheet/plan.h"
@@ -107,7 +108,11 @@ bool sheets_build(struct sheet_set *set, const struct sheet *s, const struct she
 	add_words(set, s, "Job, code basis and verdict", words_cover, SEALED);
 	sheet_views_add(set, s, request);
 	struct document *notes = document_create(NULL);
+	const char *other = flashing_of_other_foot(s), *below = flashing_over_base(s);
 
+	/* where this job's feet are not those of the notes, that comes before the notes */
+	if (notes && (other || below))
+		document_add(notes, BLOCK_CAUTION, 0, "%s", other ? other : below);
 	if (notes)
 		flashing_notes(request->flashing, notes, s->job, s->r);
 	add_document(set, "Flashing", notes, RUNNING_ON);
