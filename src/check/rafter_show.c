@@ -67,19 +67,7 @@ static void along_slope(const struct rafter_loads *l, double from, double cos_th
 				.support = support,
 				.uniform = b->uniform,
 				.point = b->point};
-	for (size_t i = 0; i < l->rafter.uniforms; i++) {
-		const struct rafter_uniform *u = &l->rafter.uniform[i];
-
-		b->uniform[b->beam.uniforms++] =
-			(struct beam_uniform){from + u->x0 / cos_theta, from + u->x1 / cos_theta,
-					      u->vertical * cos_theta * cos_theta + u->normal};
-	}
-	for (size_t i = 0; i < l->rafter.points; i++) {
-		const struct rafter_point *p = &l->rafter.point[i];
-
-		b->point[b->beam.points++] = (struct beam_point){
-			from + p->x / cos_theta, p->vertical * cos_theta + p->normal};
-	}
+	whole_beam_take(b, l, from, cos_theta, true);
 }
 
 void rafter_show_span(struct inquiry *q, const struct rafter_case *k, const struct rafter_loads *l)

@@ -92,11 +92,9 @@ bool rafter_whole_lay(const struct context *c, const struct pass *pass, int raft
 	return w->supports > 2 || w->low_loaded || w->high_loaded;
 }
 
-static bool take(struct whole_beam *b, const struct rafter_loads *l, const struct rafter_place *p,
-		 double cos_theta, bool owns_start)
+bool whole_beam_take(struct whole_beam *b, const struct rafter_loads *l, double from,
+		     double cos_theta, bool owns_start)
 {
-	const double from = p->start / cos_theta;
-
 	if (b->beam.uniforms + b->beam.points + l->rafter.uniforms + l->rafter.points >
 	    BEAM_LOAD_MAX)
 		return false;
@@ -146,7 +144,7 @@ bool rafter_whole_load(struct context *c, const struct pass *pass, const struct 
 			l.uniform[l.rafter.uniforms++] = (struct rafter_uniform){
 				0, w->piece[i].length,
 				rafter_line_load_plan(NULL, ice, w->piece[i].width), 0};
-		if (!take(out, &l, &w->piece[i], c->cos_theta, i == 0))
+		if (!whole_beam_take(out, &l, w->piece[i].start / c->cos_theta, c->cos_theta, i == 0))
 			return false;
 	}
 	return true;

@@ -36,6 +36,11 @@ struct whole_beam {
 	struct beam_pieces pieces; /* once it is solved */
 };
 
+/* Adds the loads of a piece that begins `from` up the slope, turned square to it; a force right at its
+   start only if owns_start. False where there are too many. */
+bool whole_beam_take(struct whole_beam *b, const struct rafter_loads *l, double from,
+		     double cos_theta, bool owns_start);
+
 /* The loads of one case, piece by piece: off[i] is the part of the snow that piece i is spared
    (NULL: none), ice the load on tails, Pa on plan. False if there are too many. */
 bool rafter_whole_load(struct context *c, const struct pass *pass, const struct rafter_whole *w,

@@ -10,18 +10,13 @@ import subprocess
 import sys
 import tempfile
 
-faults = []
+from told import expect, finish
 
 
 def run(program, *words, env=None):
     done = subprocess.run([program, *map(str, words)], stdout=subprocess.PIPE, stderr=subprocess.PIPE, check=False,
                           env={**os.environ, **(env or {})})
     return done.returncode, done.stderr.decode("utf-8", "replace")
-
-
-def expect(ok, what):
-    if not ok:
-        faults.append(what)
 
 
 def refuses(program, status, word, *words, env=None):
@@ -68,9 +63,7 @@ def main():
         # Without the covering library the drawing says that it shows less; the check itself stands.
         got, message = run(program, "draw", job, "-o", folder / "less.svg", "--view", "attachment", env={"RAFTERPROOF_DATA": str(folder)})
         expect(got == 0 and "only what the job" in (folder / "less.svg").read_text(encoding="utf-8"), f"no library: {got}, {message[:300]}")
-    for fault in faults:
-        print(fault)
-    sys.exit(1 if faults else 0)
+    finish()
 
 
 if __name__ == "__main__":

@@ -12,14 +12,10 @@ import sys
 import tempfile
 import xml.etree.ElementTree as tree
 
+from told import expect, finish
+
 SVG = "{http://www.w3.org/2000/svg}"
 IN, FT = 0.0254, 0.3048
-faults = []
-
-
-def expect(ok, what):
-    if not ok:
-        faults.append(what)
 
 
 def near(got, want, slack, what):
@@ -236,10 +232,7 @@ def main():
     program, examples = sys.argv[1], pathlib.Path(sys.argv[2])
     for part in (rack, paths_to_keep_clear, house, fasteners, pipes, flashing_from_above, obstacle_on_a_hip, steel):
         part(program, examples)
-    for fault in faults:
-        print(fault)
-    if faults:
-        sys.exit(f"{len(faults)} faults")
+    finish()
 
 
 if __name__ == "__main__":

@@ -20,14 +20,10 @@ import tempfile
 import unicodedata
 import xml.etree.ElementTree as tree
 
+from told import expect, finish
+
 SVG = "{http://www.w3.org/2000/svg}"
 VIEWS = ["site", "plan", "layout", "rack", "attachment", "pipe", "flashing"]
-faults = []
-
-
-def expect(ok, what):
-    if not ok:
-        faults.append(what)
 
 
 def run(program, *words, env=None, want=(0, 1, 2)):
@@ -270,10 +266,7 @@ def main():
     for job in jobs:
         with tempfile.TemporaryDirectory() as folder:
             measure(program, job, pathlib.Path(folder))
-    for fault in faults[:60]:
-        print(fault)
-    if faults:
-        sys.exit(f"{len(faults)} faults")
+    finish()
 
 
 if __name__ == "__main__":

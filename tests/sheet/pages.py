@@ -16,16 +16,12 @@ import sys
 import tempfile
 import xml.etree.ElementTree as tree
 
+from told import expect, finish
+
 LEAST_FULL = 0.40      # of any page
 LEAST_FULL_WITHIN = 0.70  # of a page whose sheet goes on
 HEAD_LINES = 3
 PHONE = 38             # letters of 8.7 px beside each other on a screen of 360 px, less its margins
-faults = []
-
-
-def expect(ok, what):
-    if not ok:
-        faults.append(what)
 
 
 def run(*words):
@@ -161,10 +157,7 @@ def main():
             for paper in ("letter", "a4"):
                 check_pdf(program, job, pathlib.Path(folder), paper)
             check_html(program, job, pathlib.Path(folder))
-    for fault in faults[:60]:
-        print(fault)
-    if faults:
-        sys.exit(f"{len(faults)} faults")
+    finish()
 
 
 if __name__ == "__main__":

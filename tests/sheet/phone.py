@@ -15,7 +15,8 @@ import sys
 import tempfile
 import xml.etree.ElementTree as tree
 
-from measure import SVG, VIEWS, apart, check_of, compare, expect, faults, places, run, svg_texts
+from measure import SVG, VIEWS, apart, check_of, compare, places, run, svg_texts
+from told import expect, finish
 
 SCREEN, LEAST = 360, 11  # px: of a small telephone; of letters
 
@@ -152,10 +153,7 @@ def main():
             page(program, job, folder)
             if job == jobs[0]:
                 refusals(program, job, folder)
-    for fault in faults[:60]:
-        print(fault)
-    if faults:
-        sys.exit(f"{len(faults)} faults")
+    finish()
 
 
 if __name__ == "__main__":

@@ -15,17 +15,13 @@ import sys
 import tempfile
 import xml.etree.ElementTree as tree
 
+from told import expect, finish
+
 SVG = "{http://www.w3.org/2000/svg}"
 CAPITAL = 1493 / 2048  # of the typeface's em
 LEAST = 1.8            # mm: ISO 3098's smallest nominal height of letters (from memory)
 US = [12, 16, 24, 32, 48, 64, 96, 128, 192, 384]
 SI = [10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 500]
-faults = []
-
-
-def expect(ok, what):
-    if not ok:
-        faults.append(what)
 
 
 class Text:
@@ -349,10 +345,7 @@ def main():
     not_drawn(program, examples)
     short_lot(program, examples)
     standing_sheet(program, examples)
-    for fault in faults:
-        print(fault)
-    if faults:
-        sys.exit(f"{len(faults)} faults")
+    finish()
 
 
 if __name__ == "__main__":

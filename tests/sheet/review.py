@@ -13,7 +13,7 @@ import subprocess
 import sys
 import tempfile
 
-faults = []
+from told import faults, finish
 
 
 def run(*words):
@@ -59,10 +59,7 @@ def review(program, job):
 def main():
     for job in sys.argv[2:]:
         review(sys.argv[1], job)
-    for fault in faults[:40]:
-        print(fault)
-    if faults:
-        sys.exit(f"{len(faults)} faults")
+    finish()
 
 
 if __name__ == "__main__":

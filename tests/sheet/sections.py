@@ -12,8 +12,9 @@ import tempfile
 import xml.etree.ElementTree as tree
 
 sys.dont_write_bytecode = True  # nothing is left beside the sources
-from drawn import IN, SVG, Drawing, expect, faults, near, off, side
+from drawn import IN, SVG, Drawing, near, off, side
 from measure import svg_texts
+from told import expect, finish
 
 SLOPED = ("asphalt-laminated asphalt-strip clay-barrel clay-flat-interlocking clay-s concrete-tile fibre-cement "
           "fibre-cement-asbestos metal-exposed-fastener metal-shingle metal-standing-seam-mechanical "
@@ -235,10 +236,7 @@ def main():
     for part in (every_covering, where_the_foot_stands, letters_beside_the_roof, one_hole, sheet_of_paper, nails_as_they_are,
                  steps_that_are_theirs, words_of_this_roof, tilted_rows, dots_apart, feet_as_they_stand, one_size):
         part(program, examples)
-    for fault in faults:
-        print(fault)
-    if faults:
-        sys.exit(f"{len(faults)} faults")
+    finish()
 
 
 if __name__ == "__main__":
