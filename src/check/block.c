@@ -74,13 +74,40 @@ static bool edges(const struct context *c, const struct block_result *r)
 	return at_least(r->wide / 2 - f->drilling_tolerance, least);
 }
 
-static bool screw(struct context *c, const struct block_result *r, const char **why)
+/* The screw in the wood of a block so high: what it takes along itself and across. */
+static bool screw_in_block(const struct context *c, struct trace *trace, double high, struct block *b)
 {
 	const struct job *job = c->job;
 	const struct job_fastener *f = &job->fastener;
-	struct block *b = &c->block;
 	const double G = b->piece.G, across = 90 * RAD_PER_DEG;
-	double all, gap;
+	double gap;
+
+	fastener_layers(c, &b->layers, &gap);
+	const double above = job->mount.plate_thickness + b->layers;
+
+	if (f->kind == FASTENER_LAG_SCREW) {
+		if (!lag_screw_geometry_find(trace, f->diameter, f->length, f->thread_length, above,
+					     high, &b->screw) ||
+		    !lag_withdrawal_covers(G, f->diameter) ||
+		    !lag_lateral_find(trace, &b->screw, G, across, job->mount.plate_thickness, gap,
+				      &b->lateral))
+			return false;
+		b->W = lag_withdrawal(trace, G, b->screw.D);
+	} else {
+		if (!wood_screw_geometry_find(trace, f->diameter, f->length, f->thread_length,
+					      above, high, &b->screw) ||
+		    !wood_screw_withdrawal_covers(G, f->diameter) ||
+		    !wood_screw_lateral_find(trace, &b->screw, G, across,
+					     job->mount.plate_thickness, gap, &b->lateral))
+			return false;
+		b->W = wood_screw_withdrawal(trace, G, b->screw.D);
+	}
+	return b->lateral.permitted;
+}
+
+static bool screw(struct context *c, const struct block_result *r, const char **why)
+{
+	const struct job_fastener *f = &c->job->fastener;
 
 	*why = "only one lag screw or wood screw a foot is rated in a block.";
 	if (f->count != 1 || (f->kind != FASTENER_LAG_SCREW && f->kind != FASTENER_WOOD_SCREW))
@@ -88,30 +115,30 @@ static bool screw(struct context *c, const struct block_result *r, const char **
 	*why = "the widest block has not the 4 D beside the screw that NDS Table 12.5.1C asks for.";
 	if (!edges(c, r))
 		return false;
-	fastener_layers(c, &all, &gap);
 	*why = "the screw does not reach far enough into a block, or is outside the published "
 	       "tables.";
-	if (f->kind == FASTENER_LAG_SCREW) {
-		if (!lag_screw_geometry_find(NULL, f->diameter, f->length, f->thread_length,
-					     job->mount.plate_thickness + all, r->high,
-					     &b->screw) ||
-		    !lag_withdrawal_covers(G, f->diameter) ||
-		    !lag_lateral_find(NULL, &b->screw, G, across, job->mount.plate_thickness, gap,
-				      &b->lateral))
-			return false;
-		b->W = lag_withdrawal(NULL, G, b->screw.D);
-	} else {
-		if (!wood_screw_geometry_find(NULL, f->diameter, f->length, f->thread_length,
-					      job->mount.plate_thickness + all, r->high,
-					      &b->screw) ||
-		    !wood_screw_withdrawal_covers(G, f->diameter) ||
-		    !wood_screw_lateral_find(NULL, &b->screw, G, across, job->mount.plate_thickness,
-					     gap, &b->lateral))
-			return false;
-		b->W = wood_screw_withdrawal(NULL, G, b->screw.D);
-	}
-	b->layers = all;
-	return b->lateral.permitted;
+	return screw_in_block(c, NULL, r->high, &c->block);
+}
+
+static bool nail_in_end(const struct context *c, struct trace *trace, const struct nail_row *nail,
+			struct block *b)
+{
+	struct dowel_yield y;
+
+	if (!nail || !nail_lateral_find(trace, fmin(b->piece.G, c->G), nail->D_in * M_PER_IN,
+					nail->L_in * M_PER_IN, c->job->framing.breadth, &y))
+		return false;
+	b->nail = y.value;
+	return true;
+}
+
+void block_show(const struct context *c, struct trace *trace)
+{
+	struct block shown = c->block;
+
+	screw_in_block(c, trace, c->r->block.high, &shown);
+	if (!c->r->block.hanger)
+		nail_in_end(c, trace, nail_row("common", "16d"), &shown);
 }
 
 static int places_in(double length, int most)
@@ -126,7 +153,6 @@ static bool ends(struct context *c, struct block_result *r, const char **why)
 	const struct job_mount *m = &c->job->mount;
 	const struct nail_row *nail = nail_row("common", "16d");
 	struct block *b = &c->block;
-	struct dowel_yield y;
 
 	r->hanger = m->block_end_uplift > 0 && m->block_end_down > 0 && m->block_end_slope > 0;
 	b->grid = (struct block_grid){.columns = 0};
@@ -134,10 +160,8 @@ static bool ends(struct context *c, struct block_result *r, const char **why)
 		return true;
 	*why = "a 16d nail through the rafter does not reach far enough into a block; the tested values of a "
 	       "hanger (`mount.block-end-uplift` and those beside it) stand for nails.";
-	if (!nail || !nail_lateral_find(NULL, fmin(b->piece.G, c->G), nail->D_in * M_PER_IN,
-					nail->L_in * M_PER_IN, c->job->framing.breadth, &y))
+	if (!nail_in_end(c, NULL, nail, b))
 		return false;
-	b->nail = y.value;
 	r->nail_D = nail->D_in * M_PER_IN;
 	r->nail_L = nail->L_in * M_PER_IN;
 	b->grid.columns = r->columns = places_in(r->wide, COLUMNS_MOST);
@@ -164,6 +188,7 @@ bool block_set(struct context *c, int kind, const char **why)
 	*why = "the rafters are fewer than two or too many for blocks between all of them.";
 	if (!c->r->blocks)
 		return false;
+	r.p_t = c->block.screw.p_t;
 	c->r->block = r;
 	return true;
 }

@@ -21,6 +21,9 @@ bool block_foot_check(const struct context *c, struct trace *trace, const struct
 		      const struct force *f, double up, double slope, unsigned holds,
 		      struct check_value check[CHECK_COUNT]);
 
+/* Records how the values of the screw in the block and of the nails in its ends come about. */
+void block_show(const struct context *c, struct trace *trace);
+
 /* Which feet stand on blocks, and what is to be said of them. why: what spoke against blocks, or
  * NULL. */
 void block_tell(struct context *c);

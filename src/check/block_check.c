@@ -12,6 +12,7 @@
 #include "resist/combined.h"
 #include "resist/lrfd.h"
 #include "resist/member.h"
+#include "resist/resist_steps.h"
 #include "resist/standoff.h"
 
 /* Shear by twist against two thirds of Fv: a figure of the Wood Handbook, from memory. */
@@ -127,6 +128,15 @@ static void hold_hanger(const struct standing *s, double up)
 	fastener_keep(s->check, CHECK_BLOCK_HANGER, share + side / m->block_end_slope, 1, s->f, 1);
 }
 
+/* Several cases may be explained: what is the same in all of them is told once. */
+static bool shown(const struct trace *trace)
+{
+	for (size_t i = 0; i < trace->count; i++)
+		if (trace->record[i].step == &step_block_end)
+			return true;
+	return false;
+}
+
 bool block_foot_check(const struct context *c, struct trace *trace, const struct attachment *a,
 		      const struct force *f, double up, double slope, unsigned holds,
 		      struct check_value check[CHECK_COUNT])
@@ -142,12 +152,16 @@ bool block_foot_check(const struct context *c, struct trace *trace, const struct
 				     fastener_temperature(c), false, &s.k))
 		return false;
 	s.duration = f->CD;
+	if (trace && (holds & HOLD_SCREWS) && !shown(trace))
+		block_show(c, trace);
 	const struct block_load across = {fabs(up), clear, at}, along = {fabs(slope), clear, at};
 
 	s.across = block_forces(trace, &across);
 	s.along = block_forces(trace, &along);
-	s.twist = block_twist(trace, slope, c->foot_height + c->block.layers, c->r->block.high) *
-		  (clear - at) / clear;
+	s.twist = block_twist_end(
+		trace,
+		block_twist(trace, slope, c->foot_height + c->block.layers, c->r->block.high), at,
+		clear);
 	if ((holds & HOLD_HARDWARE) && c->r->block.hanger)
 		hold_hanger(&s, up);
 	if (!(holds & HOLD_SCREWS))
@@ -187,7 +201,8 @@ void block_tell(struct context *c)
 	if (b->hanger)
 		REMARK_T(r, BLOCK_HANGERS, (0), c->job->mount.block_report);
 	else
-		REMARK(r, BLOCK_NAILED, b->rows * b->columns, b->rows, b->columns);
+		REMARK(r, BLOCK_NAILED, b->rows, b->columns,
+		       fmin(b->high - c->block.grid.high, b->wide - c->block.grid.wide) / 2);
 	if (!c->job->mount.block_species[0] || !c->job->mount.block_grade[0])
 		REMARK_T(r, BLOCK_LUMBER, (0), b->species, b->grade);
 }

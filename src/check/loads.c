@@ -202,9 +202,9 @@ static void roof_live(struct context *c)
 	c->r->Lr = c->job->live.rule == LIVE_IRC_TABLE ? gravity_roof_live_irc(At, c->theta, t)
 	                                               : gravity_roof_live(At, c->theta, t);
 	if (at_most(k->clearance, limit_of(LIMIT_ROOM_TO_STAND)))
-		REMARK(c->r, LIVE_LEFT_OUT, k->clearance);
+		REMARK(c->r, LIVE_LEFT_OUT, k->clearance, limit_of(LIMIT_ROOM_TO_STAND));
 	else
-		REMARK(c->r, LIVE_KEPT, k->clearance);
+		REMARK(c->r, LIVE_KEPT, k->clearance, limit_of(LIMIT_ROOM_TO_STAND));
 	if (k->rows > 1 && !at_most(k->row_gap, limit_of(LIMIT_ROOM_TO_STAND)))
 		REMARK(c->r, WALK_GAP, k->row_gap);
 }

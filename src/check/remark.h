@@ -45,8 +45,8 @@ enum remark_kind {
 	  "covers that{t0}. The worse of the forces on rooftop structures ({code} {t1}) and of the full " \
 	  "roof pressure on the collectors is used as a bound.")                                                  \
 	R(TILTED_LIMIT, NOTE, "The rule for tilted collectors ({code} 29.4.3) is refused: {t0} [{t1}]")    \
-	R(ROOFTOP_FORCE, NOTE, "Wind on one collector as a rooftop structure, strength level: {0 lb 0} level, from either side, and " \
-	  "{1 lb 0} upward, acting together (from memory).")                                                      \
+	R(ROOFTOP_FORCE, NOTE, "Wind on one collector as a rooftop structure, strength level: {0 lb up} level, from either side, and " \
+	  "{1 lb up} upward, acting together (from memory).")                                                      \
 	R(RACK_BRACED, ASSUMED, "The rack is a braced frame, hinged at its feet: its legs share the force along the roof alike, and carry " \
 	  "its tipping (top {0 in 1} over the roof) as pull and push. Verify: a diagonal brace in the plane of the legs.") \
 	R(ZONE_ENVELOPE, ASSUMED, "Wind zones of this roof: {t0}.")                                        \
@@ -96,7 +96,7 @@ enum remark_kind {
 	  "they are told by the number of their place from the left. The deck is taken to hand each force to the rafters beside it by " \
 	  "leverage. Keep them off the deck's joints and edges as their report says.")                            \
 	R(GAP_COST, NOTE, "The {0 in 2} between foot and rafter that give no bearing leave a fastener {1 lb down} of side load (reference value) " \
-	  "where bearing on the wood it would have {2 lb}: a foot on the rafter itself, or a solid block that fills the gap and is fixed to " \
+	  "where bearing on the wood it would have {2 lb down}: a foot on the rafter itself, or a solid block that fills the gap and is fixed to " \
 	  "the rafter, gets that back.")                                                                          \
 	R(HANGER_FREE, NOTE, "A hanger bolt stands free: it is rated as a bolt that bends in the wood under a force {0 in 2} above " \
 	  "the rafter.")                                                                                          \
@@ -119,8 +119,8 @@ enum remark_kind {
 	  "and heel nails are not rated.")                                                                        \
 	R(BLOCKS, NOTE, "{0 n} feet, the first of them number {1 n}, stand on blocks midway between two rafters: {t0} {t1}, {t2}, cut to " \
 	  "the {2 tape} between the rafters; screw, block and ends are rated.")                                   \
-	R(BLOCK_NAILED, NOTE, "Each end of a block: {0 n} common nails 16d through the rafter into the end grain, {1 n} one above the other " \
-	  "by {2 n} side by side, 3/4 in from the block's edges (common practice).")                                                            \
+	R(BLOCK_NAILED, NOTE, "Each end of a block: common nails 16d through the rafter into the end grain, {0 n} one above the other by " \
+	  "{1 n} side by side, {2 in 2} from the block's edges (common practice).")                               \
 	R(BLOCK_HANGERS, NOTE, "Each end of a block stands in a hanger, values as entered: {t0}.")                 \
 	R(BLOCK_LUMBER, ASSUMED, "The lumber of the blocks is not given: {t0} {t1} is taken. Verify: the grade stamp of what is bought.") \
 	R(BLOCKS_SPARED, NOTE, "No blocks are needed: the feet hold on the rafters alone.")                        \
@@ -136,7 +136,7 @@ enum remark_kind {
 	  "weight rest on memory here and are not used.")                                                         \
 	R(SEISMIC_FACTS, ENGINEER, "ASCE/SEI 7-22 needs SDS of its own maps, CAR and Rpo of Table 13.6-1, Hf and Rmu of 13.3.1: " \
 	  "read them there and enter them under `earthquake`. The earthquake is not computed.")              \
-	R(CROSS_SLOPE_FORCE, UNCHECKED, "Earthquake along the eave: up to {0 lb 0} sideways on one foot ({t0}). It is not " \
+	R(CROSS_SLOPE_FORCE, UNCHECKED, "Earthquake along the eave: up to {0 lb up} sideways on one foot ({t0}). It is not " \
 	  "rated: across a rafter a screw needs 4 D of wood to the edge (NDS Table 12.5.1C).")                    \
 	R(UNCHECKED_SEISMIC_FRAME, UNCHECKED, "The house in an earthquake: its deck, ties and walls, and its own weight sideways. Feet, screws, rails and " \
 	  "rafters are rated for the array's weight both ways, rafters for the roof's up and down too.")          \
@@ -161,9 +161,9 @@ enum remark_kind {
 	  "C7.8, from memory); the rafters are checked with it.")                                               \
 	R(SEISMIC_RACK, ASSUMED, "Earthquake on collectors that stand tilted acts in the middle of each and tips the braced frame onto its lower " \
 	  "or upper feet, which is rated. Along the eave it tips the frame sideways, which is not. Verify: braces along the eave too.") \
-	R(LIVE_LEFT_OUT, NOTE, "Roof live load is left out under the collectors, for the clear space {0 in 1} is not above 24 in; without " \
+	R(LIVE_LEFT_OUT, NOTE, "Roof live load is left out under the collectors, for the clear space {0 in 1} is not above {1 in 0}; without " \
 	  "the array the rafter has it everywhere, which is the state before (IBC 2021 1607.14.4.1, ASCE/SEI 7-22 4.16.1).") \
-	R(LIVE_KEPT, NOTE, "Roof live load is kept under the collectors: the clear space {0 in 1} is above 24 in (IBC 2021 1607.14.4.1, " \
+	R(LIVE_KEPT, NOTE, "Roof live load is kept under the collectors: the clear space {0 in 1} is above {1 in 0} (IBC 2021 1607.14.4.1, " \
 	  "ASCE/SEI 7-22 4.16.1).")                                                                               \
 	R(SLIDE_LOWER, UNCHECKED, "The lower roof below: snow that slides off this roof adds {0 psf 1} over {1 tape} from the eave " \
 	  "({2 lb/ft 0} of eave) to its balanced snow ({code} 7.9, slippery where it drains over glass).")      \

@@ -91,7 +91,7 @@ struct force {
 #define ATTACHMENT_MAX 256
 #define LINE_MAX 128 /* direct feet: two lines per collector, COLLECTOR_MAX collectors */
 #define REMARK_MAX 96
-#define TRACE_MAX 96
+#define TRACE_MAX 160
 
 /* A place for a foot: on rafter `frame` (an index into result.frame_x; -1: none known), or between it and the next. */
 struct stand {
@@ -259,6 +259,7 @@ struct block_result {
 	bool flat;                   /* wide side up */
 	double wide, high;           /* along the rafter, square to the roof, m */
 	double clear;                /* of the widest bay that has one, m */
+	double p_t;                  /* thread of the screw in it, m */
 	const char *species, *grade; /* as used */
 	bool hanger;                 /* its ends stand in the hangers that the job gives, else on nails: */
 	int rows, columns;

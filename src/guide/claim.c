@@ -167,7 +167,7 @@ bool claim_extent(const xmlNode *extent, const struct guide_request *request, ch
 	const char *least = node_attribute(extent, "least");
 	const struct guide_size_row *row = guide_size_find(from, strlen(from));
 	const double value = guide_size_value(request->sizes, row);
-	char printed[64] = "";
+	char printed[64] = "", usual[64];
 	size_t n;
 
 	if (!slope_holds(extent, request, buf, size))
@@ -178,7 +178,14 @@ bool claim_extent(const xmlNode *extent, const struct guide_request *request, ch
 		guide_literal_print(printed, sizeof printed, least, strlen(least), request->units);
 	n = append(buf, size, strlen(buf),
 		   isfinite(value) ? "on this roof at least " : "at least ");
-	append(buf, size, n, printed);
+	n = append(buf, size, n, printed);
+	/* what stands behind explains the usual size, not this roof's */
+	if (isfinite(value) &&
+	    guide_literal_print(usual, sizeof usual, least, strlen(least), request->units) &&
+	    strcmp(usual, printed) != 0) {
+		n = append(buf, size, n, "; usually at least ");
+		append(buf, size, n, usual);
+	}
 	add_note(extent, request, buf, size);
 	return true;
 }

@@ -31,10 +31,10 @@
 	G(pipes, "pipes", COUNT, "number of pipes through the covering")                          \
 	G(pipe_diameter, "pipe-diameter", LENGTH, "bare pipe, outside")                           \
 	G(pipe_insulated, "pipe-insulated", LEAST, "pipe with its insulation, outside")           \
-	G(pipe_across, "pipe-across", LENGTH, "width of the hole for a plumb pipe")               \
+	G(pipe_across, "pipe-across", LENGTH, "width of the hole for a plumb pipe without a sleeve") \
 	G(pipe_ellipse, "pipe-ellipse", LENGTH, "length of that hole up the slope")               \
 	G(deck_slot, "deck-slot", LENGTH, "length of the slot sawn square through the deck")      \
-	G(sleeve_difference, "sleeve-difference", LENGTH, "low side of a plumb sleeve less high") \
+	G(sleeve_difference, "sleeve-difference", LENGTH, "how much longer a plumb sleeve is on its low side") \
 	G(pipe_temperature, "pipe-temperature", HEAT, "hottest that the pipe gets at the roof")   \
 	G(built_up, "built-up", LENGTH, "covering and underlayment, deck to foot")                \
 	G(deck_thickness, "deck-thickness", LENGTH, "deck or boards")                             \

@@ -32,7 +32,7 @@ const struct step step_rooftop_GCr_lateral = {
 	.symbol = "GCr_h",
 	.unit = UNIT_NONE,
 	.title = "lateral force coefficient of a rooftop structure",
-	.formula = "1.9 where Af < 0.1 B h, straight to 1.0 at Af = B h",
+	.formula = "1.9 where Af < 0.1 B h, 1.0 where Af >= B h, straight between",
 	.clause = ROOFTOP_CLAUSES,
 	.confidence = ONE_SOURCE,
 	.note = "the limits of area are confirmed; the Guide to the Wind Load Provisions of ASCE "
@@ -53,7 +53,7 @@ const struct step step_rooftop_GCr_uplift = {
 	.symbol = "GCr_v",
 	.unit = UNIT_NONE,
 	.title = "uplift force coefficient of a rooftop structure",
-	.formula = "1.5 where Ar < 0.1 B L, straight to 1.0 at Ar = B L",
+	.formula = "1.5 where Ar < 0.1 B L, 1.0 where Ar >= B L, straight between",
 	.clause = ROOFTOP_CLAUSES,
 	.confidence = ONE_SOURCE,
 	.note = "the limits of area are confirmed; the Guide to the Wind Load Provisions of ASCE "

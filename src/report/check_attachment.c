@@ -309,5 +309,6 @@ void part_spacing(const struct part *p)
 	             "largest spacing.",
 	             p->r->on_deck                                  ? "the places on the deck"
 	             : p->job->fastener.kind == FASTENER_SEAM_CLAMP ? "the seams"
-	                                                            : "the rafters");
+	             : p->r->blocks ? "the places, rafters and the middles between them"
+	                            : "the rafters");
 }

@@ -95,6 +95,22 @@ static void add_size(const struct part *p)
 			      field_text(&p->f, p->job, &field_table[FIELD_FASTENER_WASHER_DIAMETER], 0));
 }
 
+/* What fastener_layers counts for this seat. */
+static const char *passed(enum seat seat)
+{
+	switch (seat) {
+	case SEAT_ON_WOOD:
+		return "plate";
+	case SEAT_ON_DECK:
+		return "plate and deck";
+	case SEAT_UNKNOWN:
+	case SEAT_OVER_LAYERS:
+	case SEAT_RIGID_POST:
+		break;
+	}
+	return "plate, covering, underlayment and deck";
+}
+
 void part_fastener(const struct part *p)
 {
 	const struct fastener_result *s = &p->r->fastener;
@@ -104,8 +120,8 @@ void part_fastener(const struct part *p)
 	document_add(p->d, BLOCK_HEADING, 1, "From the head of the screw to the rafter");
 	document_pairs(p->d);
 	add_size(p);
-	document_pair(p->d, "above the rafter", "", "%s of plate, covering, underlayment and deck",
-		      show_rounded(&p->f, s->t_up, UNIT_IN, SHOW_UP));
+	document_pair(p->d, "above the rafter", "", "%s of %s",
+		      show_rounded(&p->f, s->t_up, UNIT_IN, SHOW_UP), passed(p->job->mount.seat));
 	if (s->p_tot > 0.0)
 		add_lengths(p);
 	document_pair(p->d, "gap without bearing", "", "%s",

@@ -102,7 +102,8 @@ static void add_snow(const struct part *p)
 		              show_factor(&p->f, s->Is, 2), show_factor(&p->f, s->Cs_before, 2),
 		              show_factor(&p->f, s->Cs_roof, 2),
 		              show_factor(&p->f, s->Cs_array, 2));
-		document_pair(p->d, "flat roof snow pf", "", "%s", show(&p->f, s->pf, UNIT_PSF));
+		document_pair(p->d, "flat roof snow pf", "", "%s",
+		              show_rounded(&p->f, s->pf, UNIT_PSF, SHOW_UP));
 	}
 	document_pair(p->d, "roof live load Lr", "", "%s", show(&p->f, p->r->Lr, UNIT_PSF));
 	add_snow_cases(p);

@@ -18,6 +18,8 @@ struct part {
 
 /* check_verdict.c: verdict, caution, reasons, remedies, what to look up. */
 void part_verdict(const struct part *p);
+/* " Not checked: collector. Checked in part: rail, foot." or "". */
+const char *part_not_checked(const struct part *p);
 /* Remarks of one kind as bullets under a heading; nothing when there are none. */
 void part_rack(const struct part *p);
 void part_remarks(const struct part *p, enum remark_kind kind, const char *heading);

@@ -36,14 +36,17 @@ void part_rack(const struct part *p)
 		add_factors(p, w);
 	else
 		add_forces(p, w);
-	document_add(
-		p->d, BLOCK_PARAGRAPH, 0,
-		"On a rack the wind of an attachment is the pull or push of its leg, spread over "
-		"the strip of collector that its line carries; slope holds the wind along the "
-		"roof too.");
+	if (w->rule == WIND_STRUCTURE)
+		document_add(p->d, BLOCK_PARAGRAPH, 0,
+			     "The rule for tilted collectors (ASCE/SEI 7-16 29.4.3) does not fit, because:");
 	for (int i = 0; i < TILTED_CONDITION_COUNT; i++)
 		if (w->rule == WIND_STRUCTURE && w->tilted_failed & TILTED_BIT(i))
 			document_add(p->d, BLOCK_BULLET, 0, "%s [%s]",
 				     tilted_condition_text((enum tilted_condition)i),
 				     tilted_condition_clause((enum tilted_condition)i));
+	document_add(
+		p->d, BLOCK_PARAGRAPH, 0,
+		"On a rack the wind of an attachment is the pull or push of its leg, spread over "
+		"the strip of collector that its line carries; slope holds the wind along the "
+		"roof too.");
 }

@@ -87,7 +87,7 @@ void part_steps(const struct part *p)
 	document_add(
 		p->d, BLOCK_PARAGRAPH, 0,
 		"Each line in the units of its clause. Attachment and rafter are the governing "
-	        "ones. A line without a "
+	        "ones, each under the load case that governs it. A line without a "
 		"status is confirmed. Any line can be run again alone: rafterproof step NAME.");
 	for (int i = 0; i < SECTION_COUNT; i++) {
 		add_section(p, (enum trace_section)i);

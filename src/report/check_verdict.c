@@ -38,8 +38,7 @@ static const char *weakest(const struct part *p, enum link link)
 	                     *place ? ": " : "", check_words(pass->link_governs[link]));
 }
 
-/* " Not checked: collector. Checked in part: rail, foot." or "". */
-static const char *not_checked(const struct part *p)
+const char *part_not_checked(const struct part *p)
 {
 	const char *none = "", *part = "";
 
@@ -69,9 +68,9 @@ static void add_verdict(const struct part *p)
 	case HOLDS:
 		if (link != LINK_COUNT)
 			document_add(p->d, BLOCK_VERDICT, 0, "%s: %s.%s", words, weakest(p, link),
-			             not_checked(p));
+			             part_not_checked(p));
 		else
-			document_add(p->d, BLOCK_VERDICT, 0, "%s.%s", words, not_checked(p));
+			document_add(p->d, BLOCK_VERDICT, 0, "%s.%s", words, part_not_checked(p));
 		return;
 	case DOES_NOT_HOLD:
 		if (over)

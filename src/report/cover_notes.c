@@ -10,7 +10,7 @@ static void add_exposure(struct document *d, const struct format *f, const struc
 {
 	const struct job_roof *roof = &job->roof;
 	const struct covering_exposure_row *row[3];
-	const char *most[3] = {"-", "-", "-"};
+	const char *most[3] = {"none listed", "none listed", "none listed"};
 
 	for (int grade = 1; grade <= 3; grade++) {
 		row[grade - 1] =
@@ -21,11 +21,10 @@ static void add_exposure(struct document *d, const struct format *f, const struc
 	}
 	if (row[0])
 		document_add(d, BLOCK_PARAGRAPH, 0,
-			     "The courses show %s. %s allows %s of grade No. 1, %s of No. 2 and %s "
-			     "of No. 3 for pieces %s long at "
-			     "this pitch (-: not printed).",
-			     show_tape(f, roof->course_exposure), row[0]->where, most[0], most[1],
-			     most[2], show_tape(f, roof->piece_length));
+			     "The courses show %s. %s, for pieces %s long at this pitch: %s of grade No. 1, %s "
+			     "of No. 2, %s of No. 3.",
+			     show_tape(f, roof->course_exposure), row[0]->where, show_tape(f, roof->piece_length),
+			     most[0], most[1], most[2]);
 }
 
 static const char *way(struct document *d, const struct format *f, double length, const char *where)

@@ -184,10 +184,14 @@ static void add_count(struct document *d, const struct seen *seen, const struct 
 		bad += badly(p);
 		open += !badly(p) && open_question(seen, p);
 	}
+	const int clear = pass->attachments - bad - open;
+
 	document_add(d, BLOCK_PARAGRAPH, 0,
-		     "Of %d feet %d are clear of whatever this covering has of butts, battens, joints and seams, and of the "
-		     "borders of the roof; %d are not; %d are not known.%s",
-		     pass->attachments, pass->attachments - bad - open, bad, open,
+		     "%d feet, held against whatever this covering has of butts, battens, joints and seams and against "
+		     "the borders of the roof: %s%s%s.%s",
+		     pass->attachments, clear > 0 ? document_text(d, "%d clear", clear) : "",
+		     bad > 0 ? document_text(d, "%s%d not clear", clear > 0 ? ", " : "", bad) : "",
+		     open > 0 ? document_text(d, "%s%d not known", clear + bad > 0 ? ", " : "", open) : "",
 		     open > 0 ? how_to_know(seen) : "");
 	document_add(d, BLOCK_PARAGRAPH, 0,
 		     "Borders are counted from the edge of the flashing, to a valley by our rule, else by common practice. A "

@@ -104,7 +104,7 @@ static bool speaks_of_ratios(const struct remark *m)
 	const enum remark_kind kind = remark_kind(m->id);
 
 	return kind == REMARK_FAILS || kind == REMARK_REMEDY || m->id == REMARK_BEFORE_FAILS ||
-	       m->id == REMARK_BETTER_FACT;
+	       m->id == REMARK_BETTER_FACT || m->id == REMARK_PARTIAL_RAFTER;
 }
 
 static const char *factor(const struct format *f, const struct remark *m, double value,

@@ -42,13 +42,13 @@ const struct step step_rail_moment = {
 	.name = "rail-moment",
 	.symbol = "M_a",
 	.unit = UNIT_LB_IN_M,
-	.title = "allowable moment of an aluminium rail",
-	.formula = "1000 S Fb/Omega",
+	.title = "moment that an aluminium rail may carry",
+	.formula = "1000 S F",
 	.clause = { "Aluminum Design Manual 2015, Part I, F.2" },
 	.confidence = SAFE_SIDE,
 	.note = "on the elastic modulus: a lower bound of the section's strength",
 	.in = { { "S", UNIT_IN3, "elastic section modulus" },
-	        { "F", UNIT_KSI, "allowable bending stress" } },
+	        { "F", UNIT_KSI, "bending stress that it may carry" } },
 	.value = moment
 };
 

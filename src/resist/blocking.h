@@ -30,6 +30,8 @@ double block_end_fastener(struct trace *trace, double Z_prime);
 /* Twist of a block by a force along the rafters whose line lies h above its top, N m; all of it,
    both ends together. */
 double block_twist(struct trace *trace, double F, double h, double d);
+/* Of the twist T of a foot `at` from the nearer rafter's face, what that end takes, N m. */
+double block_twist_end(struct trace *trace, double T, double at, double clear);
 /* Largest shear stress of a rectangle b by d under a twisting moment, Pa. */
 double block_twist_stress(struct trace *trace, double T, double b, double d);
 

@@ -24,6 +24,25 @@ const struct step step_block_twist = {.name = "block-twist",
 					     {"d", UNIT_IN, "height of the block"}},
 				      .value = twist};
 
+static double twist_end(const double *in)
+{
+	return in[0] * (in[2] - in[1]) / in[2];
+}
+
+const struct step step_block_twist_end = {
+	.name = "block-twist-end",
+	.symbol = "T",
+	.unit = UNIT_LB_IN_M,
+	.title = "part of the twist at the nearer end of a block",
+	.formula = "T (s - a)/s",
+	.clause = {"statics"},
+	.confidence = DERIVED,
+	.note = "both ends held against turning",
+	.in = {{"T", UNIT_LB_IN_M, "twist of the whole block"},
+	       {"a", UNIT_IN, "from the nearer rafter's face to the foot"},
+	       {"s", UNIT_IN, "clear between the rafters' faces"}},
+	.value = twist_end};
+
 static double twist_stress(const double *in)
 {
 	const double T = in[0], l = fmax(in[1], in[2]), c = fmin(in[1], in[2]);
@@ -96,6 +115,11 @@ const struct step step_block_grid_force = {
 double block_twist(struct trace *trace, double F, double h, double d)
 {
 	return STEP(trace, step_block_twist, F, h, d);
+}
+
+double block_twist_end(struct trace *trace, double T, double at, double clear)
+{
+	return STEP(trace, step_block_twist_end, T, at, clear);
 }
 
 double block_twist_stress(struct trace *trace, double T, double b, double d)

@@ -27,7 +27,7 @@ const struct step step_lag_penetration_factor = {
 	.confidence = ONE_SOURCE,
 	.note = "for values read from tables made for 8 D; the yield equations take the real "
 	        "length instead",
-	.in = { { "p", UNIT_IN, "length in the rafter without the tip" },
+	.in = { { "p", UNIT_IN, "length in the wood without the tip" },
 	        { "D", UNIT_IN, "nominal diameter" } },
 	.value = penetration_factor
 };

@@ -47,13 +47,13 @@ static double embedment(const double *in)
 
 const struct step step_lag_embedment = {
 	.name = "lag-embedment", .symbol = "p_tot", .unit = UNIT_IN,
-	.title = "length in the rafter, tip included",
+	.title = "length in the wood, tip included",
 	.formula = "min(L - t_up, d), at least 0",
 	.clause = { "geometry; NDS-2018 12.3.5.3" },
 	.confidence = DERIVED,
 	.in = { { "L", UNIT_IN, "length under the head" },
 	        { "t_up", UNIT_IN, "everything between head and rafter face" },
-	        { "d", UNIT_IN, "depth of the rafter" } },
+	        { "d", UNIT_IN, "depth of the rafter or block" } },
 	.value = embedment
 };
 
@@ -66,14 +66,14 @@ static double penetration(const double *in)
 
 const struct step step_lag_penetration = {
 	.name = "lag-penetration", .symbol = "p", .unit = UNIT_IN,
-	.title = "length in the rafter without the tip",
+	.title = "length in the wood without the tip",
 	.formula = "min(L - t_up - E, d), at least 0",
 	.clause = { "NDS-2018 12.1.4.6" },
 	.confidence = ONE_SOURCE,
 	.in = { { "L", UNIT_IN, "length under the head" },
 	        { "t_up", UNIT_IN, "everything between head and rafter face" },
 	        { "E", UNIT_IN, "tapered tip" },
-	        { "d", UNIT_IN, "depth of the rafter" } },
+	        { "d", UNIT_IN, "depth of the rafter or block" } },
 	.value = penetration
 };
 
@@ -88,7 +88,7 @@ static double thread_in_wood(const double *in)
 
 const struct step step_lag_thread_in_wood = {
 	.name = "lag-thread-in-wood", .symbol = "p_t", .unit = UNIT_IN,
-	.title = "thread in the rafter without the tip",
+	.title = "thread in the wood without the tip",
 	.formula = "min(L - t_up - E, d) - max(L - t_up - T, 0), at least 0",
 	.clause = { "NDS-2018 12.2.1" },
 	.confidence = ONE_SOURCE,
@@ -97,7 +97,7 @@ const struct step step_lag_thread_in_wood = {
 	        { "T", UNIT_IN, "thread, tip included" },
 	        { "E", UNIT_IN, "tapered tip" },
 	        { "t_up", UNIT_IN, "everything between head and rafter face" },
-	        { "d", UNIT_IN, "depth of the rafter" } },
+	        { "d", UNIT_IN, "depth of the rafter or block" } },
 	.value = thread_in_wood
 };
 
@@ -110,14 +110,14 @@ static double bearing_length(const double *in)
 
 const struct step step_lag_bearing_length = {
 	.name = "lag-bearing-length", .symbol = "lm", .unit = UNIT_IN,
-	.title = "bearing length in the rafter for side load",
+	.title = "bearing length in the wood for side load",
 	.formula = "min(L - t_up - E/2, d), at least 0",
 	.clause = { "NDS-2018 12.3.5.3" },
 	.confidence = CONFIRMED,
 	.in = { { "L", UNIT_IN, "length under the head" },
 	        { "t_up", UNIT_IN, "everything between head and rafter face" },
 	        { "E", UNIT_IN, "tapered tip" },
-	        { "d", UNIT_IN, "depth of the rafter" } },
+	        { "d", UNIT_IN, "depth of the rafter or block" } },
 	.value = bearing_length
 };
 

@@ -73,7 +73,7 @@ const struct step step_lag_withdrawal_capacity = {
 	.clause = { "NDS-2018 12.2.1" },
 	.confidence = CONFIRMED,
 	.in = { { "W'", UNIT_LB_IN, "adjusted withdrawal" },
-	        { "p_t", UNIT_IN, "thread in the rafter without the tip" } },
+	        { "p_t", UNIT_IN, "thread in the wood without the tip" } },
 	.value = withdrawal_capacity
 };
 

@@ -55,7 +55,8 @@
 	S(step_sheet_screw_shear_pull_out) S(step_sheet_screw_itself)                        \
 	S(step_sheet_screw_design) S(step_sheet_screw_factored)                              \
 	S(step_block_end) S(step_block_moment) S(step_block_end_fastener)                    \
-	S(step_block_twist) S(step_block_twist_stress) S(step_block_both_ways)               \
+	S(step_block_twist) S(step_block_twist_end) S(step_block_twist_stress)               \
+	S(step_block_both_ways)                                                              \
 	S(step_member_notch_shear) S(step_block_grid_force)                                     \
 	S(step_heel_thrust) S(step_raised_tie_factor)
 

@@ -184,8 +184,9 @@ static void hole_and_screw(const struct sheet *s, struct document *d)
 						  sheet_size(s, f->t_up))
 				  : "");
 	if (f->p_t > 0)
-		document_pair(d, "thread in wood", "", "at least %s; less: stop",
-			      sheet_size(s, f->p_t));
+		document_pair(d, "thread in wood", "", "at least %s%s%s; less: stop",
+			      sheet_size(s, f->p_t), s->r->block.feet > 0 ? " in the rafter" : "",
+			      sheet_block_thread(s));
 	document_pair(d, "torque", "",
 		      "by wrench, to the foot maker's figure, never hammered. A screw that spins "
 		      "on has stripped: not counted, "
@@ -224,6 +225,8 @@ void words_field(const struct sheet *s, struct document *d)
 		document_add(d, BLOCK_HEADING, 2, "Tape, in the order of laying out");
 		tape_lines(s, d);
 		block_words(s, d);
+		if (sheet_tails(s))
+			document_add(d, BLOCK_PARAGRAPH, 0, "%s", sheet_tails(s));
 		joint_words(s, d);
 		pipe_words(s, d);
 	}

@@ -89,9 +89,21 @@ const char *flashing_over_base(const struct sheet *s)
 	    !layer_find(drawn.layer, drawn.layers, "boss") ||
 	    !layer_find(drawn.layer, drawn.layers, "foot"))
 		return NULL;
-	return "The notes set the foot on top of its plate. Feet of this job stand below it, on wood "
-	       "or deck: set foot and screws first, then bring the plate over the post, its raised "
-	       "collar closed round the post, its upper part under the freed courses.";
+	const char *const first = s->job->mount.seat == SEAT_ON_WOOD
+					  ? "on the wood: cut covering and deck out for the base, "
+					    "set foot and screws"
+					  : "on wood or deck: set foot and screws";
+	const char *const blocks =
+		s->r->block.feet > 0
+			? " A foot on a block stands in the middle of the block, where the notes "
+			  "say rafter; the block is in before the hole is drilled."
+			: "";
+
+	return sheet_text(s,
+			  "The notes set the foot on top of its plate. Feet of this job stand below "
+			  "it, %s first, then bring the plate over the post, its raised collar closed "
+			  "round the post, its upper part under the freed courses.%s",
+			  first, blocks);
 }
 
 static const char *name_of(const struct sheet *s, int which)

@@ -86,7 +86,7 @@ const char *material_pipe_flashing(const struct sheet *s)
 				  bare ? "" : " with insulation",
 				  isnan(p->temperature)
 					  ? ""
-					  : sheet_text(s, " (boot that bears %s)",
+					  : sheet_text(s, " (boot or sleeve that bears %s)",
 						       show(&s->f, p->temperature, UNIT_DEG_F)));
 	}
 	return list;

@@ -6,6 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "report/check_part.h"
 #include "report/utf8.h"
 
 bool sheet_open(struct sheet *s, const struct job *job, const struct result *r,
@@ -111,6 +112,32 @@ const char *sheet_shank(const struct sheet *s, double D)
 	return show_decimals(&s->f, D, UNIT_IN, 3);
 }
 
+const char *sheet_tails(const struct sheet *s)
+{
+	const double left = s->job->framing.tail_depth;
+	bool any = false;
+
+	for (int i = 0; s->pass && i < s->pass->rafters; i++)
+		any = any || s->pass->rafter[i].tail;
+	if (!any)
+		return NULL;
+	return sheet_text(s,
+			  "The array loads the rafters' tails outside the wall: %s left of the rafter "
+			  "above the notch at the wall, each tail one piece with its rafter.",
+			  isfinite(left) ? sheet_text(s, "at least %s", sheet_size(s, left))
+					 : "measure what is");
+}
+
+const char *sheet_block_thread(const struct sheet *s)
+{
+	if (s->r->block.feet == 0)
+		return "";
+	const char *rafter = sheet_size(s, s->r->fastener.p_t);
+	const char *block = sheet_size(s, s->r->block.p_t);
+
+	return strcmp(rafter, block) == 0 ? " or block" : sheet_text(s, ", %s in a block", block);
+}
+
 const char *sheet_block_nail(const struct sheet *s)
 {
 	const struct block_result *b = &s->r->block;
@@ -136,11 +163,19 @@ const char *sheet_unit_note(const struct sheet *s)
 	return s->f.units == SYSTEM_SI ? "Dimensions in mm." : "";
 }
 
+/* Something of the chain was not checked; the first sheet tells what. */
+static bool has_gaps(const struct sheet *s)
+{
+	const struct part p = {.d = s->f.document, .f = s->f, .job = s->job, .r = s->r, .pass = s->pass};
+
+	return s->r->passes > 0 && *part_not_checked(&p);
+}
+
 const char *sheet_verdict(const struct sheet *s)
 {
 	switch (s->r->verdict) {
 	case HOLDS:
-		return "HOLDS";
+		return has_gaps(s) ? "HOLDS as far as checked" : "HOLDS";
 	case DOES_NOT_HOLD:
 		return "DOES NOT HOLD - not to be built";
 	case NEEDS_ENGINEER:

@@ -52,6 +52,11 @@ const char *sheet_tape(const struct sheet *s, double m);
 const char *sheet_size(const struct sheet *s, double m);
 /* Diameter of a nail or screw as it is listed: 5/16 in, 0.162 in, 4.1 mm; never a rounded one. */
 const char *sheet_shank(const struct sheet *s, double D);
+/* What to look at where the array loads rafter tails outside the wall; NULL where it does not. */
+const char *sheet_tails(const struct sheet *s);
+/* What goes on after the thread that must be in the rafter: ", 2-1/4 in in a block", " or block" where
+   that is as much, nothing where no foot stands on one. */
+const char *sheet_block_thread(const struct sheet *s);
 /* The nails at a block's ends: "16d (0.162 in x 3-1/2 in)". */
 const char *sheet_block_nail(const struct sheet *s);
 /* Two widths of a drill, the smaller rounded up and the larger down, to 1/64 in or 0.1 mm: "11/64

@@ -186,9 +186,9 @@ static void check_screws(const struct sheet *s, struct document *d)
 	const struct job_fastener *k = &s->job->fastener;
 
 	box(d, document_text(
-		       d, "Screws: %d in each foot, %s by %s, at least %s of thread in the %s.",
+		       d, "Screws: %d in each foot, %s by %s, at least %s of thread in the rafter%s.",
 		       k->count, sheet_shank(s, k->diameter), sheet_size(s, k->length),
-		       sheet_size(s, s->r->fastener.p_t), s->r->block.feet > 0 ? "rafter or block" : "rafter"));
+		       sheet_size(s, s->r->fastener.p_t), sheet_block_thread(s)));
 	box(d, "From the attic: no screw beside its rafter or through its side, no split along the "
 	       "grain, no light, no stain.");
 	box(d, "Screws tight to the torque that the maker of the foot gives; none spun out, none "
@@ -228,6 +228,8 @@ static void check_holds(const struct sheet *s, struct document *d)
 			     "assumed; none cut, notched, split or rotten.",
 			     show_tape(&s->f, s->job->framing.breadth),
 			     show_tape(&s->f, s->job->framing.depth)));
+	if (sheet_tails(s))
+		box(d, sheet_tails(s));
 	if (s->r->block.feet > 0)
 		check_blocks(s, d);
 	if (sheet_has_screw(s->job))

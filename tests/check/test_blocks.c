@@ -154,6 +154,63 @@ static void test_hanger(void **state)
 	assert_true(v->demand >= worst * (1 - 1e-9) && v->demand <= 1.1 * worst);
 }
 
+/* The least of the yield modes told one after the other from *i on; *i is then behind them. */
+static double least_mode(const struct trace *t, size_t *i)
+{
+	double least = HUGE_VAL;
+
+	for (; *i < t->count && strncmp(t->record[*i].step->symbol, "Z_", 2) == 0; ++*i)
+		least = fmin(least, t->record[*i].result);
+	return least;
+}
+
+/* Whoever recomputes the lines of a foot on a block finds in them where the values of its screw and
+   nails come from: the thread is that in the block, and what is adjusted is the least of modes told
+   for block or nail, the second and third of the three connections. */
+static void test_lines(void **state)
+{
+	(void)state;
+	struct job job = wide();
+
+	job.mount.between = BETWEEN_BLOCKING;
+	strcpy(job.mount.block_size, "4x4");
+	job.mount.seat = SEAT_ON_WOOD;
+	job.fastener.length = IN(4);
+	/* so that a screw or a block governs */
+	job.mount.allowable_uplift = job.mount.allowable_down = job.mount.allowable_slope = LB(9000);
+	const struct result *r = run(&job);
+	const struct pass *p = judged(r);
+	const struct trace *t = &r->trace[SECTION_FASTENER];
+	double thread = 0, least[3] = {0, 0, 0};
+	int told = 0, withdrawn = 0, adjusted = 0;
+
+	assert_int_equal(t->dropped, 0);
+	assert_true(place_on_block(r, p->attachment[p->governing_attachment].rafter));
+	for (size_t i = 0; i < t->count; i++) {
+		if (strncmp(t->record[i].step->symbol, "Z_", 2) == 0 && told < 3)
+			least[told++] = least_mode(t, &i);
+		if (i == t->count)
+			break;
+		const struct step_record *s = &t->record[i];
+
+		if (strcmp(s->step->name, "lag-thread-in-wood") == 0)
+			thread = s->result;
+		if (strcmp(s->step->name, "lag-withdrawal-capacity") == 0) {
+			assert_near(s->in[1], thread, 1e-12);
+			withdrawn++;
+		}
+		if (strcmp(s->step->name, "lateral-adjusted") == 0) {
+			assert_true(fabs(s->in[0] - least[1]) < 1e-9 * least[1] ||
+				    fabs(s->in[0] - least[2]) < 1e-9 * least[2]);
+			adjusted++;
+		}
+	}
+	/* 1/4 in of plate; the thread begins 1-1/4 in below the face of a block 3-1/2 in high */
+	assert_near(thread, IN(2.25), 1e-9);
+	assert_int_equal(told, 3);
+	assert_true(withdrawn > 0 && adjusted > 1);
+}
+
 /* NDS Table 12.5.1C: across the grain 4 D from the loaded edge. 3/8 in wants 1-1/2 in and 1/4 in of
    tolerance, which is just what half a 4x has; 7/16 in has to go into a flat one. 1/2 in in a 2x6
    laid flat would have the edge but not the 2 in of penetration. */
@@ -203,6 +260,7 @@ int main(void)
 		cmocka_unit_test(test_when),  cmocka_unit_test(test_bending),
 		cmocka_unit_test(test_nails), cmocka_unit_test(test_hanger),
 		cmocka_unit_test(test_edges), cmocka_unit_test(test_lrfd),
+		cmocka_unit_test(test_lines),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -150,7 +150,9 @@ static void sizes_take_the_place_of_rules(void **state)
 	text = notes("barn", &s, SYSTEM_US, GUIDE_FULL);
 	assert_true(says(text, "|Hole|Hole 2-9/16 in by 2-3/8 in.|"));
 	assert_true(says(text, "||9 plates.|"));
-	assert_true(says(text, "on this roof at least 4-1/2 in. Seen."));
+	assert_true(says(text, "on this roof at least 4-1/2 in; usually at least 4 in. Seen."));
+	s.plate_down = 4 * M_PER_IN;
+	assert_true(says(notes("barn", &s, SYSTEM_US, GUIDE_FULL), "on this roof at least 4 in. Seen."));
 	text = notes("barn", &s, SYSTEM_SI, GUIDE_FULL);
 	assert_true(says(text, "|Hole|Hole 65 mm by 60 mm.|"));
 	assert_true(says(text, "|Least slope|14 deg.|"));
