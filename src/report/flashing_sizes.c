@@ -129,6 +129,14 @@ static void set_ice_barrier(struct guide_sizes *s, const struct job *job)
 	s->ice_rolls = STEP(NULL, step_ice_barrier_rolls, s->ice_barrier);
 }
 
+/* Feet on blocks and feet on rafters may get threads of two lengths: then no step can name one. */
+static double one_thread(const struct result *r)
+{
+	const double rafter = r->fastener.p_t, block = r->block.feet > 0 ? r->block.p_t : rafter;
+
+	return rafter > 0.0 && at_most(rafter, block) && at_least(rafter, block) ? rafter : (double)NAN;
+}
+
 static struct guide_sizes sizes_of(const struct job *job, const struct result *r, int first,
 				   int last)
 {
@@ -142,7 +150,7 @@ static struct guide_sizes sizes_of(const struct job *job, const struct result *r
 	s.seam_spacing = job->roof.seam_spacing;
 	s.fastener_diameter = job->fastener.diameter;
 	s.fastener_length = job->fastener.length;
-	s.thread_in_wood = r->fastener.p_t > 0.0 ? r->fastener.p_t : (double)NAN;
+	s.thread_in_wood = one_thread(r);
 	s.rafter_breadth = job->framing.breadth;
 	s.rafter_depth = job->framing.depth;
 	s.rafter_spacing = job->framing.measured > 0 ? (double)NAN : job->framing.spacing;

@@ -105,13 +105,17 @@ def screws(job):
         "drawing": " by ".join(one(job.name, r"lag screws? (.*?) x (.*?),", job.foot)),
     })
     size = r"\d[\d/-]* (?:in|mm)"
+    # feet on blocks have a length of their own
+    two = re.findall(rf"({size}) in a block; less: stop", job.sheet["Field sheet"])
     same(f"{job.name}: thread", {
         "field": one(job.name, rf"thread in wood at least ({size})", job.sheet["Field sheet"]),
         "inspection": one(job.name, rf"at least ({size}) of thread", job.sheet["Inspection"]),
         "drawing": one(job.name, rf"({size}) of it thread", job.foot),
-        "notes": one(job.name, rf"thread-in-wood ({size})", job.sheet["Flashing"]) if job.sheet["Flashing"] else None,
+        "notes": one(job.name, rf"thread-in-wood ({size})", job.sheet["Flashing"]) if job.sheet["Flashing"] and not two else None,
     })
     bites = re.findall(rf"({size}) of thread must bite", job.sheet["Field sheet"])
+    if two and (bites or "thread-in-wood" in job.sheet["Flashing"]):
+        faults.append(f"{job.name}: one length of thread in the notes, {two} in a block on the field sheet")
     same(f"{job.name}: thread of the steps", {"steps": bites[0] if bites else None, "field": one(
         job.name, rf"thread in wood at least ({size})", job.sheet["Field sheet"])})
     hole = r"lead hole ([\d./-]+ (?:in|mm) to [\d./-]+ (?:in|mm))"
