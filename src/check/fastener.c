@@ -177,7 +177,7 @@ static bool screw_carries(const struct context *c, struct trace *trace, double C
 static const struct screw_memo *screw_known(struct context *c, double CD)
 {
 	for (int i = 0; i < c->screws; i++)
-		if (!(c->carries[i].CD < CD) && !(c->carries[i].CD > CD))
+		if (same_value(c->carries[i].CD, CD))
 			return &c->carries[i];
 	struct screw_memo *const m = &c->carries[c->screws < LUMBER_MEMO ? c->screws : LUMBER_MEMO - 1];
 

@@ -21,11 +21,6 @@ static const struct job_coefficient *entered(const struct context *c, enum zone 
 	return best;
 }
 
-static bool equal(double a, double b)
-{
-	return !(a < b) && !(a > b);
-}
-
 /* The code's coefficient; without a trace the look-up is not made twice. */
 static struct wind_coefficient looked_up(struct context *c, enum zone zone, enum wind_sign sign, double A,
                                          struct trace *trace)
@@ -39,7 +34,7 @@ static struct wind_coefficient looked_up(struct context *c, enum zone zone, enum
 
 	if (trace)
 		return c->code->wind_coefficient(c->code->edition, &place, c->curve, trace);
-	if (!m->set || m->curve != c->curve || m->zone != zone || m->sign != sign || !equal(m->A, A))
+	if (!m->set || m->curve != c->curve || m->zone != zone || m->sign != sign || !same_value(m->A, A))
 		*m = (struct coefficient_memo){ true, c->curve, zone, sign, A,
 			                        c->code->wind_coefficient(c->code->edition, &place, c->curve, NULL) };
 	return m->found;

@@ -70,11 +70,6 @@ static void rate_before(struct context *c, const struct pass *pass, const struct
 		}
 }
 
-static bool same(double a, double b)
-{
-	return !(a < b) && !(a > b);
-}
-
 /* The same, worked out once: neighbours stand alike, and a search asks for it with every layout. */
 static const struct before_memo *before(struct context *c, const struct pass *pass, int rafter,
                                         const struct rafter_place *place, int places, const struct rafter_whole *whole)
@@ -83,12 +78,12 @@ static const struct before_memo *before(struct context *c, const struct pass *pa
 	const double run = plane_run_at(c, c->r->frame_x[rafter]);
 	struct before_memo *m = &c->before[slot];
 	const bool missing = c->coefficient_missing, matters = c->curve_matters;
-	bool known = c->before_known[slot] && m->column == column && same(m->run, run) && m->curve == c->curve && m->spans == places &&
+	bool known = c->before_known[slot] && m->column == column && same_value(m->run, run) && m->curve == c->curve && m->spans == places &&
 	             m->whole == (whole != NULL) &&
 	             (!whole || (m->low_loaded == whole->low_loaded && m->high_loaded == whole->high_loaded));
 
 	for (int i = 0; i < places && known; i++)
-		known = same(m->start[i], place[i].start) && same(m->length[i], place[i].length);
+		known = same_value(m->start[i], place[i].start) && same_value(m->length[i], place[i].length);
 	if (!known) {
 		m->column = column;
 		m->run = run;

@@ -16,11 +16,6 @@ static double clamp(double x, double low, double high)
 	return fmin(fmax(x, low), high);
 }
 
-static double on_plan(const struct context *c, double y)
-{
-	return y * c->cos_theta - c->job->building.eave_overhang;
-}
-
 double rafter_width(const struct context *c, int i)
 {
 	const struct result *r = c->r;
@@ -36,14 +31,14 @@ double rafter_width(const struct context *c, int i)
 
 bool rafter_on_tail(const struct context *c, const struct attachment *a)
 {
-	return on_plan(c, a->y) < 0 || (plane_beyond(c) <= 0 && on_plan(c, a->y) > plane_run(c));
+	return rafter_on_plan(c, a->y) < 0 || (plane_beyond(c) <= 0 && rafter_on_plan(c, a->y) > plane_run(c));
 }
 
 static bool carries_feet(const struct context *c, const struct pass *pass, const struct rafter_place *p)
 {
 	for (int i = 0; i < pass->attachments; i++) {
 		const struct attachment *a = &pass->attachment[i];
-		const double h = on_plan(c, a->y);
+		const double h = rafter_on_plan(c, a->y);
 
 		if (place_share(c->r, a->rafter, p->rafter) > 0 && h >= p->start && h <= p->start + p->length)
 			return true;
@@ -121,13 +116,8 @@ static void add_plan(struct context *c, struct rafter_loads *l, const struct raf
 		const struct rectangle *k = &c->r->collector[row * columns];
 		const double top = gaps_covered && row + 1 < rows ? c->r->collector[(row + 1) * columns].y0 : k->y1;
 
-		add(l, p, on_plan(c, k->y0), on_plan(c, top), -share * w, 0);
+		add(l, p, rafter_on_plan(c, k->y0), rafter_on_plan(c, top), -share * w, 0);
 	}
-}
-
-static bool same_number(double a, double b)
-{
-	return !(a < b) && !(a > b);
 }
 
 static void add_wind(struct context *c, struct rafter_loads *l, const struct rafter_place *p, double factor,
@@ -140,7 +130,7 @@ static void add_wind(struct context *c, struct rafter_loads *l, const struct raf
 		const double w = m->w[i] * (factor * p->width);
 
 		/* what differs by the last bit may be the same by now */
-		if (i + 1 < m->pieces && same_number(w, m->w[i + 1] * (factor * p->width)))
+		if (i + 1 < m->pieces && same_value(w, m->w[i + 1] * (factor * p->width)))
 			continue;
 		add(l, p, from, m->to[i], 0, w);
 		from = m->to[i];
@@ -173,7 +163,7 @@ static void add_feet(struct context *c, const struct pass *pass, struct rafter_l
 {
 	for (int i = 0; i < pass->attachments; i++) {
 		const struct attachment *a = &pass->attachment[i];
-		const double h = on_plan(c, a->y) - p->start;
+		const double h = rafter_on_plan(c, a->y) - p->start;
 
 		if (h < 0 || h > p->length)
 			continue;
@@ -213,7 +203,7 @@ static void add_drift(struct context *c, struct rafter_loads *l, const struct ra
 		return;
 	const struct snow_load_case *s = &c->snow.snow[k->snow_case];
 	const double part = s->beside_length / steps;
-	const double low = on_plan(c, c->r->array.y0), high = on_plan(c, c->r->array.y1);
+	const double low = rafter_on_plan(c, c->r->array.y0), high = rafter_on_plan(c, c->r->array.y1);
 
 	for (int i = 0; i < steps && s->beside > 0; i++) {
 		const double w = rafter_line_load_plan(NULL, k->k->S * s->beside * (steps - i) / steps, p->width);
@@ -232,7 +222,7 @@ static void add_strip(struct context *c, struct rafter_loads *l, const struct ra
 	const struct snow_load_case *s = &c->snow.snow[k->snow_case];
 
 	for (int row = 0; row < c->job->collector.rows && s->strip > 0; row++) {
-		const double foot = on_plan(c, c->r->collector[row * c->job->collector.columns].y0);
+		const double foot = rafter_on_plan(c, c->r->collector[row * c->job->collector.columns].y0);
 
 		add(l, p, foot - s->strip_width, foot, rafter_line_load_plan(NULL, k->k->S * s->strip, p->width), 0);
 	}

@@ -44,6 +44,11 @@ const struct wind_memo *rafter_wind(struct context *c, const struct rafter_place
 double rafter_wind_tell(struct context *c, const struct rafter_place *p, double share, bool lift, struct trace *trace);
 /* Traces the line load of one case on such a piece (rafter_tell.c). */
 void rafter_tell_load(struct context *c, const struct rafter_place *p, const struct rafter_case *k, struct trace *trace);
+/* y up the slope from the eave edge, as the way on plan from the outer face of the lower wall, m. */
+static inline double rafter_on_plan(const struct context *c, double y)
+{
+	return y * c->cos_theta - c->job->building.eave_overhang;
+}
 /* Share of the rafter's width under the array. */
 double rafter_covered(const struct context *c, const struct rafter_place *p);
 /* Spans of a rafter that carry feet, or the first if none do; returns how many. */

@@ -12,16 +12,6 @@
 
 #define DRIFT_STEPS 4 /* hold the falling load inside */
 
-static double on_plan(const struct context *c, double y)
-{
-	return y * c->cos_theta - c->job->building.eave_overhang;
-}
-
-static bool same(double a, double b)
-{
-	return !(a < b) && !(a > b);
-}
-
 static const struct rectangle *first_of(const struct context *c, int row)
 {
 	return &c->r->collector[row * c->job->collector.columns];
@@ -35,14 +25,14 @@ static bool cut(const struct context *c, struct rafter_mesh *m, double plan)
 /* Drift beside the array and snow slid off its rows: both move with the case. */
 static bool cut_snow(const struct context *c, struct rafter_mesh *m, const struct snow_load_case *s)
 {
-	const double low = on_plan(c, c->r->array.y0), high = on_plan(c, c->r->array.y1),
+	const double low = rafter_on_plan(c, c->r->array.y0), high = rafter_on_plan(c, c->r->array.y1),
 		     part = s->beside_length / DRIFT_STEPS;
 	bool room = true;
 
 	for (int i = 0; i <= DRIFT_STEPS && s->beside > 0; i++)
 		room = room && cut(c, m, low - i * part) && cut(c, m, high + i * part);
 	for (int row = 0; row < c->job->collector.rows && s->strip > 0; row++)
-		room = room && cut(c, m, on_plan(c, first_of(c, row)->y0) - s->strip_width);
+		room = room && cut(c, m, rafter_on_plan(c, first_of(c, row)->y0) - s->strip_width);
 	return room;
 }
 
@@ -52,12 +42,12 @@ static bool cut_all(const struct context *c, struct rafter_mesh *m)
 
 	for (int i = 0; i < c->r->shapes; i++)
 		for (int v = 0; v < c->r->shape[i].shape.n; v++)
-			room = room && cut(c, m, on_plan(c, c->r->shape[i].shape.at[v].y));
+			room = room && cut(c, m, rafter_on_plan(c, c->r->shape[i].shape.at[v].y));
 	for (int row = 0; row < c->job->collector.rows; row++)
-		room = room && cut(c, m, on_plan(c, first_of(c, row)->y0)) &&
-		       cut(c, m, on_plan(c, first_of(c, row)->y1));
+		room = room && cut(c, m, rafter_on_plan(c, first_of(c, row)->y0)) &&
+		       cut(c, m, rafter_on_plan(c, first_of(c, row)->y1));
 	for (int i = 0; i < c->lines; i++)
-		room = room && cut(c, m, on_plan(c, c->line[i].y));
+		room = room && cut(c, m, rafter_on_plan(c, c->line[i].y));
 	for (int i = 0; i < c->snow.cases; i++)
 		room = room && cut_snow(c, m, &c->snow.snow[i]);
 	return room;
@@ -66,7 +56,7 @@ static bool cut_all(const struct context *c, struct rafter_mesh *m)
 /* Snow of a case that the array moves to a place, Pa on plan, over the whole width. */
 static double beside(const struct context *c, const struct snow_load_case *s, double h)
 {
-	const double low = on_plan(c, c->r->array.y0), high = on_plan(c, c->r->array.y1),
+	const double low = rafter_on_plan(c, c->r->array.y0), high = rafter_on_plan(c, c->r->array.y1),
 		     part = s->beside_length / DRIFT_STEPS;
 	double p = 0;
 
@@ -75,7 +65,7 @@ static double beside(const struct context *c, const struct snow_load_case *s, do
 		    (h > low - (i + 1) * part && h < low - i * part))
 			p += s->beside * (DRIFT_STEPS - i) / DRIFT_STEPS;
 	for (int row = 0; row < c->job->collector.rows && s->strip > 0; row++) {
-		const double foot = on_plan(c, first_of(c, row)->y0);
+		const double foot = rafter_on_plan(c, first_of(c, row)->y0);
 
 		if (h > foot - s->strip_width && h < foot)
 			p += s->strip;
@@ -99,9 +89,9 @@ static void fill(const struct context *c, struct rafter_mesh *m)
 		m->piece[i] = (unsigned char)piece;
 		m->covered[i] = m->spared[i] = false;
 		for (int row = 0; row < rows; row++) {
-			const double from = on_plan(c, first_of(c, row)->y0),
-				     to = on_plan(c, first_of(c, row)->y1),
-				     next = row + 1 < rows ? on_plan(c, first_of(c, row + 1)->y0) : to;
+			const double from = rafter_on_plan(c, first_of(c, row)->y0),
+				     to = rafter_on_plan(c, first_of(c, row)->y1),
+				     next = row + 1 < rows ? rafter_on_plan(c, first_of(c, row + 1)->y0) : to;
 
 			m->covered[i] = m->covered[i] || (h > from && h < to);
 			m->spared[i] = m->spared[i] ||
@@ -178,7 +168,7 @@ static bool fits(const struct rafter_mesh *m, const struct rafter_place *piece, 
 	bool good = m->pieces == pieces && m->supports == supports;
 
 	for (int i = 0; i < pieces && good; i++)
-		good = same(m->start[i], piece[i].start) && same(m->length[i], piece[i].length);
+		good = same_value(m->start[i], piece[i].start) && same_value(m->length[i], piece[i].length);
 	return good;
 }
 

@@ -9,21 +9,6 @@
 #include "check/wind_rule.h"
 #include "table/lookup_limit.h"
 
-static double on_plan(const struct context *c, double y)
-{
-	return y * c->cos_theta - c->job->building.eave_overhang;
-}
-
-/* Share of the rafter's width under the array. */
-static double covered_share(const struct context *c, const struct rafter_place *p)
-{
-	const double x = c->r->frame_x[p->rafter];
-	const double left = fmax(x - p->width / 2, c->r->array.x0),
-		     right = fmin(x + p->width / 2, c->r->array.x1);
-
-	return fmax(0, right - left) / p->width;
-}
-
 /* False where a foot stands at no cut. */
 static bool set_feet(const struct context *c, const struct pass *pass, struct rafter_stage *s)
 {
@@ -33,7 +18,7 @@ static bool set_feet(const struct context *c, const struct pass *pass, struct ra
 	for (int i = 0; i < pass->attachments; i++) {
 		const struct attachment *a = &pass->attachment[i];
 		const double share = rafter_share(c, a->rafter, s->piece[0].rafter);
-		const double h = on_plan(c, a->y);
+		const double h = rafter_on_plan(c, a->y);
 		int piece = 0;
 
 		if (share <= 0 || h < s->piece[0].start || h > last->start + last->length)
@@ -62,7 +47,7 @@ static bool set(struct context *c, const struct pass *pass, const struct rafter_
 	s->array = array;
 	s->tail[0] = s->tail[1] = s->under[0] = s->under[1] = s->presses = s->lifts = false;
 	s->width = piece->width;
-	s->share = array ? covered_share(c, piece) : 0;
+	s->share = array ? rafter_covered(c, piece) : 0;
 	/* collectors that leave room to stand below them keep nobody off the roof */
 	s->live_share =
 		at_most(c->job->collector.clearance, limit_of(LIMIT_ROOM_TO_STAND)) ? s->share : 0;

@@ -62,7 +62,7 @@ static bool adjust(const struct context *c, struct trace *trace, double duration
 bool rafter_values(struct context *c, struct trace *trace, double duration, struct lumber_values *v)
 {
 	for (int i = 0; i < c->lumbers && !trace; i++)
-		if (!(c->duration[i] < duration) && !(c->duration[i] > duration)) {
+		if (same_value(c->duration[i], duration)) {
 			*v = c->adjusted[i];
 			return true;
 		}
@@ -77,11 +77,6 @@ bool rafter_values(struct context *c, struct trace *trace, double duration, stru
 	return true;
 }
 
-static bool same(double a, double b)
-{
-	return !(a < b) && !(a > b);
-}
-
 struct stability rafter_stability(struct context *c, struct trace *trace, double depth, double lu,
 				  const struct lumber_values *v)
 {
@@ -93,8 +88,8 @@ struct stability rafter_stability(struct context *c, struct trace *trace, double
 	for (int i = 0; i < c->stables && i < STABLE_MEMO; i++) {
 		const struct stable_memo *m = &c->stable[i];
 
-		if (same(m->depth, depth) && same(m->lu, lu) && same(m->Emin, v->Emin_prime) &&
-		    same(m->Fb_star, v->Fb_star))
+		if (same_value(m->depth, depth) && same_value(m->lu, lu) && same_value(m->Emin, v->Emin_prime) &&
+		    same_value(m->Fb_star, v->Fb_star))
 			return m->found;
 	}
 	struct stable_memo *const m = &c->stable[c->stables++ % STABLE_MEMO];

@@ -12,16 +12,6 @@
 
 #define ROW_MAX 16 /* LINE_MAX lines, two a row, cannot stand in more rows than this on a roof: checked by the reader */
 
-static double on_plan(const struct context *c, double y)
-{
-	return y * c->cos_theta - c->job->building.eave_overhang;
-}
-
-static bool same_number(double a, double b)
-{
-	return !(a < b) && !(a > b);
-}
-
 /* Whether a border of a zone runs through this part of the roof other than straight along the eave. */
 static bool zones_change(const struct result *r, double x0, double x1)
 {
@@ -31,7 +21,7 @@ static bool zones_change(const struct result *r, double x0, double x1)
 		for (int v = 0; v < s->n; v++) {
 			const struct point a = s->at[v], b = s->at[(v + 1) % s->n];
 
-			if (!same_number(a.y, b.y) && fmax(a.x, b.x) > x0 && fmin(a.x, b.x) < x1)
+			if (!same_value(a.y, b.y) && fmax(a.x, b.x) > x0 && fmin(a.x, b.x) < x1)
 				return true;
 		}
 	}
@@ -43,7 +33,7 @@ int rafter_column(struct context *c, int rafter)
 {
 	for (int i = 0; i < c->r->frames && !c->columns_known; i++) {
 		const double *x = c->r->frame_x, w = rafter_width(c, i);
-		const bool alike = i > 0 && same_number(w, rafter_width(c, i - 1)) &&
+		const bool alike = i > 0 && same_value(w, rafter_width(c, i - 1)) &&
 		                   !zones_change(c->r, x[i - 1] - w / 2, x[i] + w / 2);
 
 		c->column[i] = alike ? c->column[i - 1] : (unsigned char)i;
@@ -90,8 +80,8 @@ static double roof_wind(struct context *c, const struct rafter_place *p, double 
 	const bool missing = c->coefficient_missing, matters = c->curve_matters;
 
 	if (!*known || m->column != column || m->curve != c->curve || m->lift != lift || m->overhang != overhang ||
-	    !same_number(m->y0, y0) ||
-	    !same_number(m->y1, y1) || !same_number(m->length, p->length)) {
+	    !same_value(m->y0, y0) ||
+	    !same_value(m->y1, y1) || !same_value(m->length, p->length)) {
 		c->coefficient_missing = c->curve_matters = false;
 		const double pressure = strip_wind(c, p, y0, y1, lift, overhang);
 
@@ -113,7 +103,7 @@ static void cut_in(double *cut, int *cuts, double y)
 		return;
 	while (cut[at - 1] > y)
 		at--;
-	if (same_number(cut[at - 1], y))
+	if (same_value(cut[at - 1], y))
 		return;
 	for (int k = *cuts; k > at; k--)
 		cut[k] = cut[k - 1];
@@ -209,20 +199,20 @@ static void blow(struct context *c, const struct rafter_place *p, double share, 
 	const int cuts = cuts_of(c, p, cut);
 
 	m->pieces = 0;
-	m->from = on_plan(c, cut[0]);
+	m->from = rafter_on_plan(c, cut[0]);
 	for (int i = 0; i + 1 < cuts; i++) {
 		if (cut[i + 1] - cut[i] < 1e-6)
 			continue;
 		const double w = piece_wind(c, p, cut[i], cut[i + 1], share, lift, under);
 
-		if (m->pieces > 0 && same_number(m->w[m->pieces - 1], w))
+		if (m->pieces > 0 && same_value(m->w[m->pieces - 1], w))
 			m->pieces--;
 		else if (m->pieces > 0)
-			m->to[m->pieces - 1] = on_plan(c, cut[i]);
+			m->to[m->pieces - 1] = rafter_on_plan(c, cut[i]);
 		m->w[m->pieces++] = w;
 	}
 	if (m->pieces > 0)
-		m->to[m->pieces - 1] = on_plan(c, cut[cuts - 1]);
+		m->to[m->pieces - 1] = rafter_on_plan(c, cut[cuts - 1]);
 }
 
 const struct wind_memo *rafter_wind(struct context *c, const struct rafter_place *p, double share, bool lift,
@@ -235,8 +225,8 @@ const struct wind_memo *rafter_wind(struct context *c, const struct rafter_place
 	const bool missing = c->coefficient_missing, matters = c->curve_matters;
 
 	if (!*known || m->column != column || m->curve != c->curve || m->lift != lift || m->under != under ||
-	    !same_number(m->start, p->start) ||
-	    !same_number(m->length, p->length) || !same_number(m->share, share)) {
+	    !same_value(m->start, p->start) ||
+	    !same_value(m->length, p->length) || !same_value(m->share, share)) {
 		c->coefficient_missing = c->curve_matters = false;
 		blow(c, p, share, lift, under, m);
 		*known = true;

@@ -106,16 +106,11 @@ static double quake_load(const struct context *c, const struct attachment *a, bo
 	return worst;
 }
 
-static bool same(double a, double b)
-{
-	return !(a < b) && !(a > b);
-}
-
 /* Per area a foot loads the rail as the one before it does: nothing new. */
 static bool loads_alike(const struct attachment *a, int i)
 {
-	return i > 0 && same(a[i].p_up, a[i - 1].p_up) && same(a[i].p_down, a[i - 1].p_down) &&
-	       same(a[i].tributary.y1, a[i - 1].tributary.y1);
+	return i > 0 && same_value(a[i].p_up, a[i - 1].p_up) && same_value(a[i].p_down, a[i - 1].p_down) &&
+	       same_value(a[i].tributary.y1, a[i - 1].tributary.y1);
 }
 
 double rail_load(const struct context *c, const struct attachment *a, int count, bool allowable, const char **combination)

@@ -172,4 +172,10 @@ const char *pitch_print(char *buf, size_t size, double theta);
 bool at_most(double x, double limit);
 bool at_least(double x, double limit);
 
+/* Equal to the last bit; NAN equals everything. */
+static inline bool same_value(double a, double b)
+{
+	return !(a < b) && !(a > b);
+}
+
 #endif

@@ -7,6 +7,8 @@
 #include <math.h>
 #include <stdbool.h>
 
+#include "quantity/quantity.h"
+
 struct polygon polygon_rectangle(double x0, double y0, double x1, double y1)
 {
 	const double left = fmin(x0, x1), right = fmax(x0, x1);
@@ -84,16 +86,11 @@ struct polygon polygon_clip(const struct polygon *p, const struct polygon *windo
 	return out;
 }
 
-static bool at(double a, double b)
-{
-	return !(a < b) && !(a > b);
-}
-
 /* As polygon_rectangle makes them. */
 static bool upright(const struct polygon *p)
 {
-	return p->n == 4 && at(p->at[0].y, p->at[1].y) && at(p->at[1].x, p->at[2].x) &&
-	       at(p->at[2].y, p->at[3].y) && at(p->at[3].x, p->at[0].x);
+	return p->n == 4 && same_value(p->at[0].y, p->at[1].y) && same_value(p->at[1].x, p->at[2].x) &&
+	       same_value(p->at[2].y, p->at[3].y) && same_value(p->at[3].x, p->at[0].x);
 }
 
 static void bounds(const struct polygon *p, struct point *low, struct point *high)

@@ -132,7 +132,7 @@ double section_post_half(const struct section *x)
 }
 
 /* What is seen when the foot is drawn with this job's screws: a tip that comes out below, heads that
-   nobody can reach. The hexagonal head of a lag screw is about 1-1/2 D across. */
+   nobody can reach. The hexagonal head of a lag screw is about 1-1/2 D across (from memory). */
 const char *section_screws_lack(const struct section *x)
 {
 	const struct job *job = x->s->job;
