@@ -85,6 +85,22 @@ static struct brute brute_of(const struct job *job, const struct result *found)
 	return b;
 }
 
+/* The layout found has as many feet as the best of all layouts, and its ratio; false where none holds. */
+static bool as_brute(const struct job *job, const struct result *r)
+{
+	const struct pass *p = &r->pass[r->judged];
+	const struct brute b = brute_of(job, r);
+
+	if (b.fewest == 2 * MOST) {
+		assert_false(p->holds);
+		return false;
+	}
+	assert_true(p->holds);
+	assert_int_equal(p->attachments, b.fewest);
+	assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+	return true;
+}
+
 static double between(uint64_t *seed, double low, double high)
 {
 	return random_between(seed, low, high);
@@ -186,17 +202,7 @@ static void test_every_layout_eased(void **state)
 		job.rail.allowable_moment = LB(between(&seed, 300, 900)) * M_PER_FT;
 		check_run(&job, &r, &w);
 		assert_int_not_equal(r.passes, 0);
-		const struct pass *p = &r.pass[r.judged];
-		const struct brute b = brute_of(&job, &r);
-
-		if (b.fewest == 2 * MOST) {
-			assert_false(p->holds);
-			continue;
-		}
-		holding++;
-		assert_true(p->holds);
-		assert_int_equal(p->attachments, b.fewest);
-		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+		holding += as_brute(&job, &r);
 	}
 	assert_true(holding > 3);
 }
@@ -311,17 +317,7 @@ static void test_every_layout_one_piece(void **state)
 		job.framing.inner_support = FT(between(&seed, 6, 9));
 		job.framing.continuous = ANSWER_YES;
 		check_run(&job, &r, &w);
-		const struct pass *p = &r.pass[r.judged];
-		const struct brute b = brute_of(&job, &r);
-
-		if (b.fewest == 2 * MOST) {
-			assert_false(p->holds);
-			continue;
-		}
-		holding++;
-		assert_true(p->holds);
-		assert_int_equal(p->attachments, b.fewest);
-		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
+		holding += as_brute(&job, &r);
 	}
 	assert_true(holding > 3);
 }
@@ -354,16 +350,10 @@ static void test_every_layout_quake(void **state)
 		check_run(&job, &r, &w);
 		assert_true(r.quake.known && r.passes > 0);
 		const struct pass *p = &r.pass[r.judged];
-		const struct brute b = brute_of(&job, &r);
 
-		if (b.fewest == 2 * MOST) {
-			assert_false(p->holds);
+		if (!as_brute(&job, &r))
 			continue;
-		}
 		holding++;
-		assert_true(p->holds);
-		assert_int_equal(p->attachments, b.fewest);
-		assert_near(p->ratio, b.ratio[b.fewest], 1e-9);
 		for (int k = 0; k < p->rafters; k++)
 			for (int id = CHECK_RAFTER_BENDING; id <= CHECK_RAFTER_SHEAR; id++) {
 				const struct check_value *v = &p->rafter[k].after[id];
