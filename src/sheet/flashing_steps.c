@@ -14,6 +14,7 @@ struct walk {
 	struct document *d;
 	unsigned wanted;
 	int steps;
+	bool alone; /* the only step: it needs no number */
 };
 
 static enum wanted kind_of(const struct guide_block *b)
@@ -21,12 +22,27 @@ static enum wanted kind_of(const struct guide_block *b)
 	return strcmp(b->of, "pipe") == 0 ? OF_PIPES : strcmp(b->of, "any") == 0 ? OF_ANY : OF_FEET;
 }
 
+static bool is_wanted(const struct walk *w, const struct guide_block *b)
+{
+	return b->kind == GUIDE_STEP && (w->wanted & kind_of(b));
+}
+
+static void count_step(void *context, const struct guide_block *b)
+{
+	struct walk *w = context;
+
+	w->steps += is_wanted(w, b);
+}
+
 static void add_step(void *context, const struct guide_block *b)
 {
 	struct walk *w = context;
 
-	if (b->kind == GUIDE_STEP && (w->wanted & kind_of(b)))
-		document_add(w->d, BLOCK_NUMBERED, ++w->steps, "%s", b->text);
+	if (!is_wanted(w, b))
+		return;
+	w->steps++;
+	document_add(w->d, w->alone ? BLOCK_BULLET : BLOCK_NUMBERED, w->alone ? 0 : w->steps, "%s",
+		     b->text);
 }
 
 /* Sleeve, boot, hole and sizes; what the notes only refer to stays with them. */
@@ -61,7 +77,7 @@ static void walk_notes(const struct sheet *s, struct walk *w, enum guide_depth d
 static void foot_steps(const struct sheet *s, struct document *d)
 {
 	const char *other = flashing_of_other_foot(s), *below = flashing_over_base(s);
-	struct walk w = {d, other ? OF_ANY : OF_FEET | OF_ANY, 0};
+	struct walk w = {d, other ? OF_ANY : OF_FEET | OF_ANY, 0, false};
 
 	if (other || below)
 		document_add(d, BLOCK_CAUTION, 0, "%s", other ? other : below);
@@ -76,12 +92,15 @@ static void foot_steps(const struct sheet *s, struct document *d)
 
 static void pipe_steps(const struct sheet *s, struct document *d)
 {
-	struct walk notes = {d, 0, 0}, steps = {d, OF_PIPES, 0};
+	struct walk notes = {d, 0, 0, false}, count = {d, OF_PIPES, 0, false};
 
 	if (s->job->pipes == 0)
 		return;
 	document_add(d, BLOCK_HEADING, 3, "Pipes");
 	walk_notes(s, &notes, GUIDE_BRIEF, add_pipe_note);
+	walk_notes(s, &count, GUIDE_FULL, count_step);
+	struct walk steps = {d, OF_PIPES, 0, count.steps == 1};
+
 	walk_notes(s, &steps, GUIDE_FULL, add_step);
 	if (notes.steps + steps.steps == 0)
 		document_add(d, BLOCK_PARAGRAPH, 0,
